@@ -1,0 +1,68 @@
+import type { Input, Inputs, Raw, RawRow } from "./inputs.ts";
+
+/**
+ * The readable address of a calculator's state: one `id.key=text` for each input that is not at its default.
+ * Lists are written `100mm:52mm:51mm;100mm:52.1mm:51mm`: cells between colons, rows between semicolons.
+ */
+
+const escapeCell = (text: string) => text.replace(/[%:;]/g, (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`);
+const unescapeCell = (text: string) =>
+  text.replace(/%(25|3A|3B)/g, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
+
+/** Rows as one text. */
+export function rowsText(rows: readonly RawRow[], columns: readonly string[]): string {
+  return rows.map((row) => columns.map((column) => escapeCell(row[column] ?? "")).join(":")).join(";");
+}
+
+/** Rows from such a text; cells that are missing are empty, surplus ones are kept in the last cell so that nothing is lost. */
+export function textRows(text: string, columns: readonly string[]): RawRow[] {
+  if (text === "") return [];
+  return text.split(";").map((rowText) => {
+    const cells = rowText.split(":");
+    if (cells.length > columns.length) cells.push(cells.splice(columns.length - 1).join(":"));
+    return Object.fromEntries(columns.map((column, index) => [column, unescapeCell(cells[index] ?? "")]));
+  });
+}
+
+function defaultText(input: Input): string {
+  if (input.kind === "list") return rowsText(input.default, Object.keys(input.columns));
+  return input.default ?? "";
+}
+
+/** `[key, text]` for every input that was given and is not at its default, in the order of the inputs. */
+export function addressParts(inputs: Inputs, raw: Raw): [string, string][] {
+  const parts: [string, string][] = [];
+  for (const [key, input] of Object.entries(inputs)) {
+    const given = raw[key];
+    if (given === undefined) continue;
+    const text = typeof given === "string" ? given : rowsText(given, input.kind === "list" ? Object.keys(input.columns) : []);
+    if (text !== defaultText(input)) parts.push([key, text]);
+  }
+  return parts;
+}
+
+/** What an address holds for a calculator; unknown keys of that calculator are kept, so that they can be named as errors. */
+export function rawFromAddress(id: string, inputs: Inputs, parameters: Iterable<readonly [string, string]>): Raw {
+  const raw: Record<string, string | RawRow[]> = {};
+  for (const [name, text] of parameters) {
+    if (!name.startsWith(`${id}.`)) continue;
+    const key = name.slice(id.length + 1);
+    const input = Object.hasOwn(inputs, key) ? inputs[key] : undefined;
+    raw[key] = input?.kind === "list" ? textRows(text, Object.keys(input.columns)) : text;
+  }
+  return raw;
+}
+
+const readable = /[A-Za-z0-9\-._~!$'()*,;:@/]/;
+
+/** A query text that stays readable: only what must be escaped is escaped; a space becomes `+`. */
+export function queryText(parameters: Iterable<readonly [string, string]>): string {
+  const encode = (text: string) =>
+    [...text].map((sign) => (sign === " " ? "+" : readable.test(sign) ? sign : encodeWellFormed(sign))).join("");
+  return [...parameters].map(([key, text]) => `${encode(key)}=${encode(text)}`).join("&");
+}
+
+// A lone surrogate, which encodeURIComponent refuses, becomes the replacement character as in URLSearchParams.
+function encodeWellFormed(sign: string): string {
+  return encodeURIComponent(/^[\ud800-\udfff]$/.test(sign) ? "\ufffd" : sign);
+}

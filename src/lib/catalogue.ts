@@ -1,0 +1,199 @@
+/**
+ * What the handbook knows that is data, not formula: materials, gauges, published tables, this shop.
+ * It is read from `src/content/*.yaml` outside this library and handed in, so the library itself reads no files.
+ */
+
+/** `read`: seen in the source named. `memory`: recalled, to be confirmed. `practice`: usual in the trade, no source. */
+export type Seen = "read" | "memory" | "practice";
+
+export interface Source {
+  readonly id: string;
+  readonly title: string;
+  readonly edition?: string;
+  readonly where?: string;
+  readonly address?: string;
+  readonly seen: Seen;
+  readonly note?: string;
+}
+
+/** A property of a material: the value used, the band it lies in, and where it comes from. */
+export interface Property {
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly basis: string;
+  readonly source: string;
+  readonly seen: Seen;
+  readonly note?: string;
+}
+
+export const materialIds = [
+  "steel-cr",
+  "steel-dc04",
+  "steel-s235",
+  "steel-galv",
+  "stainless-304",
+  "stainless-316",
+  "stainless-430",
+  "al-1100-o",
+  "al-1100-h14",
+  "al-3003-h14",
+  "al-5052-h32",
+  "al-6061-o",
+  "al-6061-t4",
+  "al-6061-t6",
+  "al-2024-o",
+  "al-2024-t3",
+  "copper-soft",
+  "copper-half-hard",
+  "brass-half-hard",
+  "titanium-2",
+] as const;
+export type MaterialId = (typeof materialIds)[number];
+
+export const materialFamilies = ["carbon-steel", "stainless", "aluminium", "copper-alloy", "titanium"] as const;
+export type MaterialFamily = (typeof materialFamilies)[number];
+
+/** How a material's smallest bend radius is found. */
+export type RadiusRule =
+  | { readonly by: "tensile-class" }
+  | { readonly by: "alloy-table"; readonly row: string }
+  | { readonly by: "ratio-band"; readonly low: number; readonly high: number; readonly source: string; readonly seen: Seen };
+
+export interface Material {
+  readonly id: MaterialId;
+  readonly name: string;
+  readonly family: MaterialFamily;
+  readonly coated?: boolean;
+  readonly gaugeSystem: string;
+  readonly thicknessTolerance?: string;
+  /** kg/m³ */
+  readonly density: Property;
+  /** N/mm² */
+  readonly elasticModulus: Property;
+  /** N/mm² */
+  readonly yield: Property;
+  /** N/mm² */
+  readonly tensileStrength: Property;
+  /** N/mm² */
+  readonly shearStrength: Property;
+  /** % reduction of area at fracture */
+  readonly areaReduction?: Property;
+  readonly smallestRadius: RadiusRule;
+}
+
+export interface GaugeRow {
+  /** `16`, `2/0` */
+  readonly gauge: string;
+  /** inches, as printed */
+  readonly inches: number;
+  readonly seen: Seen;
+}
+
+/** One gauge system. A number has no meaning outside its system; tables that disagree are separate systems. */
+export interface GaugeSystem {
+  readonly id: string;
+  readonly name: string;
+  readonly for: string;
+  readonly source: string;
+  readonly rows: readonly GaugeRow[];
+}
+
+/** Smallest inside radius by tensile strength class and thickness, after DIN 6935. */
+export interface RadiusByStrength {
+  readonly source: string;
+  readonly seen: Seen;
+  /** upper edge of each thickness column [mm] */
+  readonly thickness: readonly number[];
+  readonly classes: readonly { readonly above: number; readonly upTo: number; readonly radius: readonly number[] }[];
+}
+
+/** Smallest inside radius over thickness by alloy and thickness, 90° bends. */
+export interface RadiusByAlloy {
+  readonly source: string;
+  readonly seen: Seen;
+  /** thickness of each column [mm] */
+  readonly thickness: readonly number[];
+  readonly rows: Readonly<Record<string, readonly number[]>>;
+}
+
+/** Thickness tolerance ± [mm] by thickness band and sheet width. */
+export interface ThicknessTolerance {
+  readonly id: string;
+  readonly name: string;
+  readonly source: string;
+  readonly seen: Seen;
+  /** `upper`: a band holds its upper edge. `lower`: it holds its lower edge. */
+  readonly edge: "upper" | "lower";
+  /** upper edge of each width column [mm] */
+  readonly widths: readonly number[];
+  readonly bands: readonly { readonly above: number; readonly upTo: number; readonly tolerance: readonly number[] }[];
+}
+
+export interface Rating {
+  readonly material: MaterialId;
+  /** mm */
+  readonly thickness: number;
+  /** mm, full length of the rating */
+  readonly length: number;
+}
+
+/** A hand folding brake with removable fingers. Lengths in mm. */
+export interface Brake {
+  readonly name: string;
+  readonly rating: Rating;
+  readonly fingers: readonly number[];
+  readonly fingerHeight: number;
+  readonly noseRadius: number;
+  readonly shortestLeg: number;
+  readonly longestLeg: number;
+  /** degrees the leaf can swing */
+  readonly largestSwing: number;
+}
+
+/** A bend measured in this shop. Lengths in mm. */
+export interface MeasuredBend {
+  readonly material: MaterialId;
+  readonly thickness: number;
+  readonly radius: number;
+  readonly angle: number;
+  readonly deduction: number;
+  /** ± [mm], k = 2 */
+  readonly uncertainty: number;
+  readonly pieces: number;
+  readonly date: string;
+}
+
+export interface StockSheet {
+  readonly material: MaterialId;
+  readonly thickness: number;
+  readonly width: number;
+  readonly length: number;
+}
+
+export interface MarkingMethod {
+  readonly id: string;
+  readonly name: string;
+  /** ± one line [mm] */
+  readonly error: number;
+  readonly source: string;
+  readonly seen: Seen;
+}
+
+export interface Shop {
+  readonly name: string;
+  readonly brake: Brake;
+  readonly stock: readonly StockSheet[];
+  readonly bends: readonly MeasuredBend[];
+}
+
+export interface Catalogue {
+  readonly materials: Readonly<Record<MaterialId, Material>>;
+  readonly gaugeSystems: Readonly<Record<string, GaugeSystem>>;
+  readonly thicknessTolerances: Readonly<Record<string, ThicknessTolerance>>;
+  readonly radiusByStrength: RadiusByStrength;
+  readonly radiusByAlloy: RadiusByAlloy;
+  readonly markingMethods: Readonly<Record<string, MarkingMethod>>;
+  readonly sources: Readonly<Record<string, Source>>;
+  readonly shop: Shop;
+}

@@ -1,0 +1,296 @@
+import { type Catalogue, type MaterialId, materialIds } from "./catalogue.ts";
+import { InputError } from "./input-error.ts";
+import { formatQuantity } from "./quantity/format.ts";
+import { type ParseContext, ParseError, parseQuantity } from "./quantity/parse.ts";
+import { amount, type Phrase, say } from "./quantity/phrase.ts";
+import { kindOf, type Quantity } from "./quantity/units.ts";
+import { gaugeReader } from "./stock/gauge.ts";
+
+interface Described {
+  readonly label: string;
+  /** One sentence under the field: what it is and how it is measured. */
+  readonly help?: string;
+}
+
+export interface QuantityInput extends Described {
+  readonly kind: "quantity";
+  readonly quantity: Quantity;
+  /** Printed symbol and its TeX, where the quantity has one. */
+  readonly symbol?: string;
+  /** In the base unit. */
+  readonly min: number;
+  readonly max: number;
+  /** The lower limit itself is not allowed. */
+  readonly aboveMin?: boolean;
+  /** Text in the form a person types; absent: the input may be left out. */
+  readonly default?: string;
+  /** What is used when it is left out, in words. */
+  readonly whenEmpty?: string;
+  /** A property of the material that this input replaces for one answer; kept with the less used fields. */
+  readonly override?: boolean;
+}
+
+export interface ChoiceInput extends Described {
+  readonly kind: "choice";
+  readonly choices: Readonly<Record<string, string>>;
+  readonly default?: string;
+  readonly whenEmpty?: string;
+}
+
+export interface MaterialInput extends Described {
+  readonly kind: "material";
+  readonly default: MaterialId;
+}
+
+export interface TextInput extends Described {
+  readonly kind: "text";
+  readonly maxLength: number;
+  readonly default?: string;
+}
+
+type Cell = QuantityInput | ChoiceInput | TextInput;
+
+export interface ListInput extends Described {
+  readonly kind: "list";
+  readonly columns: Readonly<Record<string, Cell>>;
+  /** One column only: rows are plain values, `[60, 25]`, not objects. */
+  readonly plain?: boolean;
+  readonly rowName: string;
+  readonly minRows: number;
+  readonly maxRows: number;
+  readonly default: readonly RawRow[];
+}
+
+export type Input = QuantityInput | ChoiceInput | MaterialInput | TextInput | ListInput;
+export type Inputs = Readonly<Record<string, Input>>;
+
+/** One row of a list, every cell as typed. */
+export type RawRow = Readonly<Record<string, string>>;
+/** Everything typed into a form, as typed. A key that is left out takes its default. */
+export type Raw = Readonly<Record<string, string | readonly RawRow[] | undefined>>;
+
+type CellValue<C> = C extends { kind: "quantity" }
+  ? C extends { default: string }
+    ? number
+    : number | undefined
+  : C extends { kind: "choice"; choices: infer Choices }
+    ? C extends { default: string }
+      ? keyof Choices & string
+      : (keyof Choices & string) | undefined
+    : C extends { kind: "text" }
+      ? string
+      : never;
+
+type RowValue<L> = L extends { columns: infer Columns }
+  ? L extends { plain: true }
+    ? number
+    : { readonly [C in keyof Columns]: CellValue<Columns[C]> }
+  : never;
+
+/** The values of a table of inputs after reading: numbers in base units, choices narrowed. */
+export type Values<I> = {
+  readonly [K in keyof I]: I[K] extends { kind: "material" }
+    ? MaterialId
+    : I[K] extends { kind: "list" }
+      ? readonly RowValue<I[K]>[]
+      : CellValue<I[K]>;
+};
+
+/** The part of an input that `checkRange` reads. */
+export interface Range {
+  readonly label: string;
+  readonly quantity: Quantity;
+  readonly min: number;
+  readonly max: number;
+  readonly aboveMin?: boolean;
+}
+
+function allowed({ quantity, min, max, aboveMin }: Range): Phrase {
+  const limit = (value: number) => amount(value, quantity, "setting");
+  if (quantity === "count" || quantity === "ratio" || quantity === "percent")
+    return [`${aboveMin ? "above" : "from"} ${min} to ${formatPlain(max, quantity)}`];
+  return aboveMin ? say`above ${limit(min)} and up to ${limit(max)}` : say`from ${limit(min)} to ${limit(max)}`;
+}
+
+function formatPlain(value: number, quantity: Quantity): string {
+  return quantity === "percent" ? `${value} %` : String(value);
+}
+
+/**
+ * Refuses a value outside its range with one message naming the field, the value and the range.
+ * @throws InputError also for NaN, Infinity and a count that is not whole
+ */
+export function checkRange(field: string, range: Range, value: number, typed: unknown = value): void {
+  const { label, quantity, min, max, aboveMin } = range;
+  if (quantity === "count" && Number.isFinite(value) && !Number.isInteger(value))
+    throw new InputError(field, typed, say`${label} must be a whole number ${allowed(range)}; it is ${String(value)}.`);
+  if (value >= min && value <= max && !(aboveMin && value === min)) return;
+  const given = Number.isFinite(value) ? exact(value, quantity) : say`not a number`;
+  throw new InputError(field, typed, say`${label} must be ${allowed(range)}; it is ${given}.`);
+}
+
+/** The value given, with digits enough to see why it was refused. */
+function exact(value: number, quantity: Quantity): Phrase {
+  if (quantity === "length") {
+    const rounds = Math.abs(Math.round(value * 100) / 100 - value) < 1e-9;
+    return rounds ? say`${amount(value, quantity, "setting")}` : [`${Number(value.toPrecision(6))} mm`];
+  }
+  const unit = kindOf(quantity).units[kindOf(quantity).base]?.text ?? "";
+  return [`${Number(value.toPrecision(6))}${unit === "" || unit === "°" ? unit : ` ${unit}`}`];
+}
+
+/** Checks every value of a formula's input table. @throws InputError for the first that is missing or out of range */
+export function checkRanges<K extends string>(ranges: Readonly<Record<K, Range>>, values: Readonly<Record<K, number>>): void {
+  for (const key of Object.keys(ranges) as K[]) checkRange(key, ranges[key], values[key]);
+}
+
+function readCell(field: string, cell: Cell, typed: string, context: ParseContext): unknown {
+  if (cell.kind === "text") {
+    if (typed.length > cell.maxLength)
+      throw new InputError(field, typed, say`${cell.label} may have up to ${cell.maxLength} characters; it has ${typed.length}.`);
+    return typed;
+  }
+  if (cell.kind === "choice") {
+    if (Object.hasOwn(cell.choices, typed)) return typed;
+    throw new InputError(
+      field,
+      typed,
+      say`${cell.label} must be one of ${Object.keys(cell.choices).join(", ")}; it is “${typed.slice(0, 40)}”.`,
+    );
+  }
+  let value: number;
+  try {
+    value = parseQuantity(typed, cell.quantity, context).value;
+  } catch (error) {
+    if (!(error instanceof ParseError)) throw error;
+    throw new InputError(field, typed, say`${cell.label}: ${error.message} Allowed is ${allowed(cell)}.`);
+  }
+  checkRange(field, cell, value, typed);
+  return value;
+}
+
+export interface Reading<I> {
+  /** Only when there is no problem. */
+  readonly values?: Values<I>;
+  /** One for each input that cannot be used, in the order of the inputs. */
+  readonly problems: readonly InputError[];
+}
+
+/**
+ * Reads what was typed against a table of inputs: fills in defaults, converts to base units, checks ranges.
+ * Collects every problem instead of stopping at the first, so that a form can mark each field.
+ */
+export function readInputs<I extends Inputs>(inputs: I, raw: Raw, catalogue: Catalogue): Reading<I> {
+  const values: Record<string, unknown> = {};
+  const problems: InputError[] = [];
+  const attempt = (read: () => void) => {
+    try {
+      read();
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      problems.push(error);
+    }
+  };
+
+  for (const key of Object.keys(raw)) {
+    if (!Object.hasOwn(inputs, key))
+      problems.push(
+        new InputError(
+          key,
+          raw[key],
+          say`There is no input “${key.slice(0, 40)}” here. The inputs are ${Object.keys(inputs).join(", ")}.`,
+        ),
+      );
+  }
+
+  // The material comes first because gauge numbers are read in its gauge system.
+  let context: ParseContext = {};
+  for (const [key, input] of Object.entries(inputs)) {
+    if (input.kind !== "material") continue;
+    const typed = raw[key] ?? input.default;
+    attempt(() => {
+      if (!(materialIds as readonly unknown[]).includes(typed))
+        throw new InputError(
+          key,
+          typed,
+          say`${input.label} must be one of ${materialIds.join(", ")}; it is “${String(typed).slice(0, 40)}”.`,
+        );
+      values[key] = typed;
+      context = { gauge: gaugeReader(catalogue, typed as MaterialId) };
+    });
+  }
+
+  for (const [key, input] of Object.entries(inputs)) {
+    if (input.kind === "material") continue;
+    const typed = raw[key];
+    if (input.kind === "list") {
+      attempt(() => {
+        if (typed !== undefined && !Array.isArray(typed))
+          throw new InputError(
+            key,
+            typed,
+            say`${input.label} must be a list of ${input.minRows} to ${input.maxRows} ${input.rowName}.`,
+          );
+        const rows = (typed as readonly RawRow[] | undefined) ?? input.default;
+        if (rows.length < input.minRows || rows.length > input.maxRows)
+          throw new InputError(
+            key,
+            rows.length,
+            say`${input.label} must hold ${input.minRows} to ${input.maxRows} ${input.rowName}; it holds ${rows.length}.`,
+          );
+        values[key] = rows.map((row, index) => readRow(key, input, row, index, context, attempt));
+      });
+      continue;
+    }
+    const text = typed === undefined || (typed === "" && input.default === undefined) ? input.default : typed;
+    if (text === undefined) {
+      values[key] = undefined;
+      continue;
+    }
+    attempt(() => {
+      if (typeof text !== "string") throw new InputError(key, text, say`${input.label} must be a single value.`);
+      values[key] = readCell(key, input, text, context);
+    });
+  }
+  return problems.length === 0 ? { values: values as Values<I>, problems } : { problems };
+}
+
+function readRow(
+  key: string,
+  list: ListInput,
+  row: RawRow,
+  index: number,
+  context: ParseContext,
+  attempt: (read: () => void) => void,
+): unknown {
+  const read: Record<string, unknown> = {};
+  for (const name of Object.keys(row)) {
+    if (!Object.hasOwn(list.columns, name))
+      attempt(() => {
+        throw new InputError(
+          `${key}.${index}.${name}`,
+          row[name],
+          say`There is no “${name.slice(0, 40)}” in ${list.label}. Each of the ${list.rowName} has ${Object.keys(list.columns).join(", ")}.`,
+        );
+      });
+  }
+  for (const [name, cell] of Object.entries(list.columns)) {
+    const field = `${key}.${index}.${name}`;
+    const typed = row[name];
+    const text = typed === undefined || (typed === "" && cell.default === undefined) ? cell.default : typed;
+    attempt(() => {
+      if (text === undefined) {
+        if (cell.kind === "quantity" && cell.whenEmpty === undefined)
+          throw new InputError(field, "", say`${cell.label} of row ${index + 1} is not entered. Allowed is ${allowed(cell)}.`);
+        return;
+      }
+      read[name] = readCell(field, cell, text, context);
+    });
+  }
+  return list.plain ? Object.values(read)[0] : read;
+}
+
+/** A value in the words of a message, for worksheets that refuse a combination of inputs. */
+export function inWords(value: number, quantity: Quantity): string {
+  return formatQuantity(value, quantity, "mm", "setting");
+}
