@@ -140,8 +140,11 @@ function exact(value: number, quantity: Quantity): Phrase {
 }
 
 /** Checks every value of a formula's input table. @throws InputError for the first that is missing or out of range */
-export function checkRanges<K extends string>(ranges: Readonly<Record<K, Range>>, values: Readonly<Record<K, number>>): void {
-  for (const key of Object.keys(ranges) as K[]) checkRange(key, ranges[key], values[key]);
+export function checkRanges<R extends Readonly<Record<string, Range>>>(
+  ranges: R,
+  values: { readonly [K in keyof R]: number },
+): void {
+  for (const [key, range] of Object.entries(ranges)) checkRange(key, range, values[key] as number);
 }
 
 function readCell(field: string, cell: Cell, typed: string, context: ParseContext): unknown {

@@ -62,6 +62,8 @@ export interface Remark {
   readonly level: "note" | "caution";
   readonly phrase: Phrase;
   readonly source?: string;
+  /** Key of the input it concerns, so that it can stand at the field. */
+  readonly field?: string;
 }
 
 /** One line of the working: the formula and the numbers put into it, in base units or as text. */
