@@ -58,7 +58,14 @@ export type MaterialFamily = (typeof materialFamilies)[number];
 export type RadiusRule =
   | { readonly by: "tensile-class" }
   | { readonly by: "alloy-table"; readonly row: string }
-  | { readonly by: "ratio-band"; readonly low: number; readonly high: number; readonly source: string; readonly seen: Seen };
+  | {
+      readonly by: "ratio-band" /** R/T used for stock in the usual temper. */;
+      readonly use: number;
+      readonly low: number;
+      readonly high: number;
+      readonly source: string;
+      readonly seen: Seen;
+    };
 
 export interface Material {
   readonly id: MaterialId;
