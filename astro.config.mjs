@@ -1,0 +1,34 @@
+import { unified } from "@astrojs/markdown-remark";
+import mdx from "@astrojs/mdx";
+import preact from "@astrojs/preact";
+import { defineConfig } from "astro/config";
+import rehypeKatex from "rehype-katex";
+import remarkMath from "remark-math";
+import { equationAssets } from "./src/equations/assets.ts";
+import { rehypeBase } from "./src/site/rehype-base.ts";
+
+const base = process.env.BASE_PATH ?? "/";
+if (!/^\/(?:.*\/)?$/.test(base)) throw new Error(`BASE_PATH must begin and end with a slash; it is “${base}”`);
+
+export default defineConfig({
+  base,
+  site: process.env.SITE_URL,
+  outDir: process.env.OUT_DIR ?? "dist",
+  trailingSlash: "always",
+  output: "static",
+  integrations: [equationAssets(), mdx(), preact()],
+  markdown: {
+    processor: unified({
+      remarkPlugins: [remarkMath],
+      rehypePlugins: [[rehypeKatex, { strict: "error", throwOnError: true }], rehypeBase(base)],
+    }),
+    // Its colours are inline styles, which the content security policy forbids.
+    syntaxHighlight: false,
+  },
+  // Inline styles and scripts are forbidden by the content security policy.
+  build: { format: "directory", inlineStylesheets: "never" },
+  vite: {
+    build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+  },
+  devToolbar: { enabled: false },
+});

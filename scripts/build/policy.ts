@@ -1,0 +1,22 @@
+/**
+ * The content security policy every page carries. `frame-ancestors` has no effect in a meta element, and the pages under
+ * /embed/ are made to be framed.
+ * `trusted-types default`: the one policy of src/site/trusted-scripts.ts, which lets through workers of this site and no markup.
+ */
+const directives: Readonly<Record<string, string>> = {
+  "default-src": "'self'",
+  "script-src": "'self' 'wasm-unsafe-eval'",
+  "style-src": "'self'",
+  "img-src": "'self' data: blob:",
+  "connect-src": "'self'",
+  "worker-src": "'self'",
+  "base-uri": "'none'",
+  "object-src": "'none'",
+  "form-action": "'self'",
+  "require-trusted-types-for": "'script'",
+  "trusted-types": "default",
+};
+
+export const policy = Object.entries(directives)
+  .map(([name, value]) => `${name} ${value}`)
+  .join("; ");
