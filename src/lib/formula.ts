@@ -47,9 +47,10 @@ function symbolOf(formula: Formula, key: string): FormulaSymbol {
   return symbol;
 }
 
-/** TeX with letters: `BA = \frac{\pi}{180}\,\theta\,(R + K\,T)`. */
+/** TeX with letters: `BA = \frac{\pi}{180}\, \theta\,( R + K\, T)`. */
 export function letterTex(formula: Formula): string {
-  const expression = formula.expression.replace(placeholder, (_, key: string) => symbolOf(formula, key).tex);
+  // The space keeps a letter apart from a command before it: `\cdot g`, not `\cdotg`. TeX prints none for it.
+  const expression = formula.expression.replace(placeholder, (_, key: string) => ` ${symbolOf(formula, key).tex}`);
   return `${symbolOf(formula, formula.result).tex} = ${expression}`;
 }
 
