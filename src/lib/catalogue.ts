@@ -24,6 +24,8 @@ export interface Property {
   readonly basis: string;
   readonly source: string;
   readonly seen: Seen;
+  /** The value as the source prints it, where that is another unit: `13 ksi`. */
+  readonly printed?: string;
   readonly note?: string;
 }
 
@@ -59,12 +61,15 @@ export type RadiusRule =
   | { readonly by: "tensile-class" }
   | { readonly by: "alloy-table"; readonly row: string }
   | {
-      readonly by: "ratio-band" /** R/T used for stock in the usual temper. */;
+      readonly by: "ratio-band";
+      /** R/T used for stock in the usual temper; the trade's choice, inside the band. */
       readonly use: number;
+      /** R/T */
       readonly low: number;
       readonly high: number;
       readonly source: string;
       readonly seen: Seen;
+      readonly note?: string;
     };
 
 export interface Material {
@@ -72,7 +77,9 @@ export interface Material {
   readonly name: string;
   readonly family: MaterialFamily;
   readonly coated?: boolean;
-  readonly gaugeSystem: string;
+  /** Left out for a metal sold by decimals only. */
+  readonly gaugeSystem?: string;
+  /** Left out when no table that covers it was read. */
   readonly thicknessTolerance?: string;
   /** kg/m³ */
   readonly density: Property;
@@ -103,6 +110,10 @@ export interface GaugeSystem {
   readonly name: string;
   readonly for: string;
   readonly source: string;
+  /** How the numbers come about, where there is a rule. */
+  readonly rule?: string;
+  readonly note?: string;
+  /** From thick to thin. */
   readonly rows: readonly GaugeRow[];
 }
 
@@ -110,6 +121,7 @@ export interface GaugeSystem {
 export interface RadiusByStrength {
   readonly source: string;
   readonly seen: Seen;
+  readonly note?: string;
   /** upper edge of each thickness column [mm] */
   readonly thickness: readonly number[];
   readonly classes: readonly { readonly above: number; readonly upTo: number; readonly radius: readonly number[] }[];
@@ -119,6 +131,9 @@ export interface RadiusByStrength {
 export interface RadiusByAlloy {
   readonly source: string;
   readonly seen: Seen;
+  readonly note?: string;
+  /** thickness of each column as printed [in] */
+  readonly inches: readonly number[];
   /** thickness of each column [mm] */
   readonly thickness: readonly number[];
   readonly rows: Readonly<Record<string, readonly number[]>>;
@@ -130,11 +145,52 @@ export interface ThicknessTolerance {
   readonly name: string;
   readonly source: string;
   readonly seen: Seen;
+  readonly note?: string;
   /** `upper`: a band holds its upper edge. `lower`: it holds its lower edge. */
   readonly edge: "upper" | "lower";
-  /** upper edge of each width column [mm] */
-  readonly widths: readonly number[];
+  /** The same for the width columns. */
+  readonly widthEdge: "upper" | "lower";
+  /** upper edge of each width column [mm]; `null`: no edge */
+  readonly widths: readonly (number | null)[];
   readonly bands: readonly { readonly above: number; readonly upTo: number; readonly tolerance: readonly number[] }[];
+}
+
+export const toleranceClasses = ["f", "m", "c", "v"] as const;
+export type ToleranceClass = (typeof toleranceClasses)[number];
+
+/** What ± a size has when the drawing names only a class: fine, medium, coarse or very coarse. */
+export interface GeneralTolerances {
+  readonly linear: {
+    readonly source: string;
+    readonly seen: Seen;
+    /** lower edge of the first column [mm] */
+    readonly above: number;
+    /** upper edge of each column, which holds it [mm] */
+    readonly upTo: readonly number[];
+    /** ± [mm]; `null`: the standard gives none */
+    readonly classes: Readonly<Record<ToleranceClass, readonly (number | null)[]>>;
+  };
+  readonly angular: {
+    readonly source: string;
+    readonly seen: Seen;
+    /** upper edge of each column by the shorter side [mm]; `null`: no edge */
+    readonly upTo: readonly (number | null)[];
+    /** ± [degrees] */
+    readonly classes: Readonly<Record<ToleranceClass, readonly number[]>>;
+  };
+}
+
+export const trades = ["marking", "cutting", "punching", "bending", "rolling", "joining", "furnace"] as const;
+export type Trade = (typeof trades)[number];
+
+/** A standing caution, worded once and shown wherever it is named. */
+export interface Caution {
+  readonly id: string;
+  readonly title: string;
+  readonly text: string;
+  readonly appliesTo: readonly (Trade | "all")[];
+  readonly source: string;
+  readonly seen: Seen;
 }
 
 export interface Rating {
@@ -181,8 +237,9 @@ export interface StockSheet {
 export interface MarkingMethod {
   readonly id: string;
   readonly name: string;
-  /** ± one line [mm] */
+  /** ± one line [mm], two standard deviations */
   readonly error: number;
+  readonly basis: string;
   readonly source: string;
   readonly seen: Seen;
 }
@@ -200,7 +257,9 @@ export interface Catalogue {
   readonly thicknessTolerances: Readonly<Record<string, ThicknessTolerance>>;
   readonly radiusByStrength: RadiusByStrength;
   readonly radiusByAlloy: RadiusByAlloy;
+  readonly generalTolerances: GeneralTolerances;
   readonly markingMethods: Readonly<Record<string, MarkingMethod>>;
+  readonly cautions: Readonly<Record<string, Caution>>;
   readonly sources: Readonly<Record<string, Source>>;
   readonly shop: Shop;
 }

@@ -34,9 +34,9 @@ export function nearestGauge(system: GaugeSystem, thickness: number): NearestGau
 }
 
 /** Reads gauge numbers in the system of a material; says in a sentence when the system has no such number. */
-export function gaugeReader(catalogue: Catalogue, material: MaterialId): GaugeReader {
+export function gaugeReader(catalogue: Pick<Catalogue, "materials" | "gaugeSystems">, material: MaterialId): GaugeReader {
   const { name, gaugeSystem } = catalogue.materials[material];
-  const system = catalogue.gaugeSystems[gaugeSystem];
+  const system = gaugeSystem === undefined ? undefined : catalogue.gaugeSystems[gaugeSystem];
   return (gauge) => {
     if (!system) return `No gauge list is kept for ${name}. Write the thickness in mm or inches.`;
     const thickness = gaugeThickness(system, gauge);
