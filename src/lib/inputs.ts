@@ -1,6 +1,6 @@
 import { type Catalogue, type MaterialId, materialIds } from "./catalogue.ts";
 import { InputError } from "./input-error.ts";
-import { formatQuantity } from "./quantity/format.ts";
+import type { Fineness } from "./quantity/format.ts";
 import { type ParseContext, ParseError, parseQuantity } from "./quantity/parse.ts";
 import { amount, type Phrase, say } from "./quantity/phrase.ts";
 import { kindOf, type Quantity } from "./quantity/units.ts";
@@ -15,16 +15,17 @@ interface Described {
 export interface QuantityInput extends Described {
   readonly kind: "quantity";
   readonly quantity: Quantity;
-  /** Printed symbol and its TeX, where the quantity has one. */
+  readonly fineness?: Fineness;
+  /** Printed symbol, where the quantity has one. */
   readonly symbol?: string;
   /** In the base unit. */
   readonly min: number;
   readonly max: number;
   /** The lower limit itself is not allowed. */
   readonly aboveMin?: boolean;
-  /** Text in the form a person types; absent: the input may be left out. */
+  /** Text in the form a person types. */
   readonly default?: string;
-  /** What is used when it is left out, in words. */
+  /** The input may be left out; what is used then, in words. */
   readonly whenEmpty?: string;
   /** A property of the material that this input replaces for one answer; kept with the less used fields. */
   readonly override?: boolean;
@@ -69,14 +70,13 @@ export type RawRow = Readonly<Record<string, string>>;
 /** Everything typed into a form, as typed. A key that is left out takes its default. */
 export type Raw = Readonly<Record<string, string | readonly RawRow[] | undefined>>;
 
+/** An input with neither a default nor words for `whenEmpty` must be entered. */
+type Optional<C, Value> = C extends { default: string } ? Value : C extends { whenEmpty: string } ? Value | undefined : Value;
+
 type CellValue<C> = C extends { kind: "quantity" }
-  ? C extends { default: string }
-    ? number
-    : number | undefined
+  ? Optional<C, number>
   : C extends { kind: "choice"; choices: infer Choices }
-    ? C extends { default: string }
-      ? keyof Choices & string
-      : (keyof Choices & string) | undefined
+    ? Optional<C, keyof Choices & string>
     : C extends { kind: "text" }
       ? string
       : never;
@@ -172,6 +172,17 @@ function readCell(field: string, cell: Cell, typed: string, context: ParseContex
   return value;
 }
 
+/** A cell, or its default where nothing is entered. @throws InputError when nothing is entered and something must be */
+function readEntry(field: string, cell: Cell, typed: string | undefined, context: ParseContext): unknown {
+  const empty = typed === undefined || (typed.trim() === "" && cell.default === undefined);
+  const text = empty ? cell.default : typed;
+  if (text !== undefined) return readCell(field, cell, text, context);
+  if (cell.kind === "text") return "";
+  if (cell.whenEmpty !== undefined) return undefined;
+  const range = cell.kind === "quantity" ? allowed(cell) : [`one of ${Object.keys(cell.choices).join(", ")}`];
+  throw new InputError(field, typed, say`${cell.label} is not entered. Allowed is ${range}.`);
+}
+
 export interface Reading<I> {
   /** Only when there is no problem. */
   readonly values?: Values<I>;
@@ -245,14 +256,10 @@ export function readInputs<I extends Inputs>(inputs: I, raw: Raw, catalogue: Cat
       });
       continue;
     }
-    const text = typed === undefined || (typed === "" && input.default === undefined) ? input.default : typed;
-    if (text === undefined) {
-      values[key] = undefined;
-      continue;
-    }
     attempt(() => {
-      if (typeof text !== "string") throw new InputError(key, text, say`${input.label} must be a single value.`);
-      values[key] = readCell(key, input, text, context);
+      if (typed !== undefined && typeof typed !== "string")
+        throw new InputError(key, typed, say`${input.label} must be a single value.`);
+      values[key] = readEntry(key, input, typed, context);
     });
   }
   return problems.length === 0 ? { values: values as Values<I>, problems } : { problems };
@@ -279,21 +286,9 @@ function readRow(
   }
   for (const [name, cell] of Object.entries(list.columns)) {
     const field = `${key}.${index}.${name}`;
-    const typed = row[name];
-    const text = typed === undefined || (typed === "" && cell.default === undefined) ? cell.default : typed;
     attempt(() => {
-      if (text === undefined) {
-        if (cell.kind === "quantity" && cell.whenEmpty === undefined)
-          throw new InputError(field, "", say`${cell.label} of row ${index + 1} is not entered. Allowed is ${allowed(cell)}.`);
-        return;
-      }
-      read[name] = readCell(field, cell, text, context);
+      read[name] = readEntry(field, cell, row[name], context);
     });
   }
   return list.plain ? Object.values(read)[0] : read;
-}
-
-/** A value in the words of a message, for worksheets that refuse a combination of inputs. */
-export function inWords(value: number, quantity: Quantity): string {
-  return formatQuantity(value, quantity, "mm", "setting");
 }

@@ -76,3 +76,12 @@ export type LegEnd = keyof typeof legEnds;
 export function usualLegEnd(angle: number): LegEnd {
   return angle <= 90 ? "apex" : "tangent";
 }
+
+/** The folded edges of the handbook; ids are part of addresses and part files. */
+export const foldedEdgeKinds = {
+  closed: "closed: folded back and pressed flat",
+  open: "open: folded back with a gap",
+  teardrop: "teardrop: rolled until the edge touches the sheet",
+  double: "double: folded back flat twice, raw edge inside",
+} as const;
+export type FoldedEdgeKind = keyof typeof foldedEdgeKinds;

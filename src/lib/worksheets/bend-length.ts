@@ -54,7 +54,7 @@ export default worksheet({
       default: "1.2mm",
       help: "Measured with a micrometer or caliper, not the nominal gauge.",
     },
-    radius: { ...symbols.insideRadius, kind: "quantity", default: "1.2mm", help: "Inside radius of the finished bend." },
+    radius: { ...symbols.insideRadius, kind: "quantity", default: "1.6mm", help: "Inside radius of the finished bend." },
     angle: {
       ...symbols.bendAngle,
       kind: "quantity",
@@ -132,14 +132,14 @@ export default worksheet({
   ],
   cautions: ["sharp-edges", "defer-to-manual"],
   sources: [
-    "faa-h-8083-31",
-    "faa-ac-43-13-1b",
+    "faa-8083-31-chart",
+    "ac-43-13-1b-k-chart",
     "navedtra-14119",
     "navedtra-14315",
     "machinerys-handbook-31",
-    "din-6935",
+    "din-6935-tables-book",
     "groover",
-    "trade-tables-book",
+    "westermann-bending",
   ],
 
   compute(values, catalogue) {
@@ -215,7 +215,7 @@ export default worksheet({
       remarks,
       working,
       tables: [comparison],
-      sources: [...new Set([source, ...(legTo === "apex" ? ["faa-ac-43-13-1b"] : ["din-6935"])])],
+      sources: [...new Set([source, ...(legTo === "apex" ? ["ac-43-13-1b-k-chart"] : ["din-6935-tables-book"])])],
     };
 
     function smallestRadiusOrNothing() {

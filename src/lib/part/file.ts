@@ -1,0 +1,228 @@
+import { InputError } from "../input-error.ts";
+import type { Raw, RawRow } from "../inputs.ts";
+import { say } from "../quantity/phrase.ts";
+import { partInputs, type Side, sideNames } from "./form.ts";
+
+/**
+ * The part file: JSON that a person can write and read.
+ * Reading turns it into the form's raw texts, so that every value is checked by the same rules as typed ones.
+ */
+
+type Json = Readonly<Record<string, unknown>>;
+
+const topKeys = [
+  "version",
+  "name",
+  "material",
+  "thickness",
+  "radius",
+  "measured",
+  "base",
+  "sides",
+  "edges",
+  "corners",
+  "holes",
+  "bendData",
+  "kFactor",
+  "hardness",
+  "measuredBend",
+  "marking",
+  "quantity",
+] as const;
+
+const measuredKeys = {
+  deduction: "measuredDeduction",
+  uncertainty: "measuredUncertainty",
+  pieces: "measuredPieces",
+  thickness: "measuredThickness",
+  radius: "measuredRadius",
+  angle: "measuredAngle",
+  legTo: "measuredLegTo",
+} as const;
+
+const fileVersion = 1;
+
+function refuse(field: string, value: unknown, expected: string): InputError {
+  return new InputError(
+    field,
+    value,
+    say`${field === "" ? "The part file" : field} must be ${expected}; it is ${String(JSON.stringify(value) ?? value).slice(0, 60)}.`,
+  );
+}
+
+function object(value: unknown, field: string, keys: readonly string[]): Json {
+  if (typeof value !== "object" || value === null || Array.isArray(value))
+    throw refuse(field, value, `an object with ${keys.join(", ")}`);
+  for (const key of Object.keys(value))
+    if (!keys.includes(key))
+      throw new InputError(
+        field === "" ? key : `${field}.${key}`,
+        (value as Json)[key],
+        say`There is no “${key.slice(0, 40)}” in ${field === "" ? "a part file" : field}. The keys are ${keys.join(", ")}.`,
+      );
+  return value as Json;
+}
+
+function list(value: unknown, field: string): readonly unknown[] {
+  if (!Array.isArray(value)) throw refuse(field, value, "a list");
+  return value;
+}
+
+/** A value as typed; a bare number is in the base unit. */
+function text(value: unknown, field: string): string {
+  if (typeof value === "string") return value;
+  if (typeof value === "number" && Number.isFinite(value)) return String(value);
+  throw refuse(field, value, "a text such as “1.2mm”, or a number in mm or degrees");
+}
+
+function cells(value: Json, field: string, keys: readonly string[]): RawRow {
+  return Object.fromEntries(
+    keys.filter((key) => value[key] !== undefined).map((key) => [key, text(value[key], `${field}.${key}`)]),
+  );
+}
+
+const edgeKeys = ["kind", "width", "gap"] as const;
+const legKeys = ["leg", "angle", "way", "radius"] as const;
+const holeKeys = ["panel", "x", "y", "diameter"] as const;
+
+/**
+ * The form's raw texts from a part file.
+ * @param json - the text of the file
+ * @throws InputError when it is not JSON or not a part file; values themselves are checked when the form is read
+ */
+export function rawFromPartFile(json: string): Raw {
+  let parsed: unknown;
+  try {
+    parsed = JSON.parse(json);
+  } catch (error) {
+    throw new InputError(
+      "",
+      json.slice(0, 60),
+      say`The part file is not JSON: ${error instanceof Error ? error.message : ""}. Check quotes, commas and brackets.`,
+    );
+  }
+  return rawFromPart(parsed);
+}
+
+/** The same from a parsed file. */
+export function rawFromPart(parsed: unknown): Raw {
+  const file = object(parsed, "", topKeys);
+  if (file.version !== undefined && file.version !== fileVersion) throw refuse("version", file.version, `${fileVersion}`);
+  const raw: Record<string, string | RawRow[]> = {};
+  for (const key of [
+    "name",
+    "material",
+    "thickness",
+    "radius",
+    "measured",
+    "bendData",
+    "kFactor",
+    "hardness",
+    "marking",
+    "quantity",
+  ] as const)
+    if (file[key] !== undefined) raw[key] = text(file[key], key);
+
+  const base = object(file.base ?? {}, "base", ["width", "depth"]);
+  for (const key of ["width", "depth"] as const) if (base[key] !== undefined) raw[key] = text(base[key], `base.${key}`);
+
+  const edges: RawRow[] = [];
+  const sides = object(file.sides ?? {}, "sides", sideNames);
+  for (const side of sideNames) {
+    if (sides[side] === undefined) continue;
+    const legs = list(sides[side], `sides.${side}`);
+    raw[side] = legs.map((value, index) => {
+      const field = `sides.${side}.${index}`;
+      const leg = object(value, field, [...legKeys, "edge"]);
+      if (leg.edge !== undefined) {
+        if (index !== legs.length - 1)
+          throw new InputError(
+            `${field}.edge`,
+            leg.edge,
+            say`A folded edge can be only on the outermost leg of a side; leg ${index + 1} of ${legs.length} on ${side} has one.`,
+          );
+        edges.push({ side, ...cells(object(leg.edge, `${field}.edge`, edgeKeys), `${field}.edge`, edgeKeys) });
+      }
+      return cells(leg, field, legKeys);
+    });
+  }
+  const baseEdges = object(file.edges ?? {}, "edges", sideNames);
+  for (const side of sideNames)
+    if (baseEdges[side] !== undefined)
+      edges.push({ side, ...cells(object(baseEdges[side], `edges.${side}`, edgeKeys), `edges.${side}`, edgeKeys) });
+  if (edges.length > 0) raw.edges = edges;
+
+  if (file.holes !== undefined)
+    raw.holes = list(file.holes, "holes").map((hole, index) =>
+      cells(object(hole, `holes.${index}`, holeKeys), `holes.${index}`, holeKeys),
+    );
+
+  if (file.measuredBend !== undefined) {
+    const measured = object(file.measuredBend, "measuredBend", Object.keys(measuredKeys));
+    for (const [key, input] of Object.entries(measuredKeys))
+      if (measured[key] !== undefined) raw[input] = text(measured[key], `measuredBend.${key}`);
+  }
+  return raw;
+}
+
+/** The part file of a form, with everything that was entered and nothing that was not. */
+export function partFileFrom(raw: Raw): Json {
+  const given = (key: keyof typeof partInputs): string | undefined => {
+    const value = raw[key];
+    const input = partInputs[key];
+    if (typeof value === "string" && value !== "") return value;
+    return input.kind !== "list" && "default" in input ? input.default : undefined;
+  };
+  const rows = (key: keyof typeof partInputs): readonly RawRow[] => {
+    const value = raw[key];
+    return Array.isArray(value) ? (value as readonly RawRow[]) : [];
+  };
+  const filled = (row: RawRow, keys: readonly string[]) =>
+    Object.fromEntries(keys.filter((key) => row[key]).map((key) => [key, row[key]]));
+  const edgeOf = (side: Side) => {
+    const row = rows("edges").find((edge) => (edge.side ?? "north") === side);
+    return row && filled(row, edgeKeys);
+  };
+  const sides = Object.fromEntries(
+    sideNames
+      .filter((side) => rows(side).length > 0)
+      .map((side) => {
+        const legs = rows(side);
+        return [
+          side,
+          legs.map((leg, index) => {
+            const edge = index === legs.length - 1 ? edgeOf(side) : undefined;
+            return { ...filled(leg, legKeys), ...(edge && { edge }) };
+          }),
+        ];
+      }),
+  );
+  const baseEdges = Object.fromEntries(
+    sideNames.filter((side) => rows(side).length === 0 && edgeOf(side)).map((side) => [side, edgeOf(side)]),
+  );
+  const measured = Object.fromEntries(
+    Object.entries(measuredKeys)
+      .map(([key, input]) => [key, raw[input]] as const)
+      .filter(([, value]) => typeof value === "string" && value !== ""),
+  );
+  const holes = rows("holes").map((hole) => filled(hole, holeKeys));
+  const simple = (key: keyof typeof partInputs) => ({ [key]: given(key) });
+  return {
+    version: fileVersion,
+    ...simple("name"),
+    ...simple("material"),
+    ...simple("thickness"),
+    ...simple("radius"),
+    ...simple("measured"),
+    base: { width: given("width"), depth: given("depth") },
+    sides,
+    ...(Object.keys(baseEdges).length > 0 && { edges: baseEdges }),
+    ...(holes.length > 0 && { holes }),
+    ...simple("bendData"),
+    ...(given("bendData") === "neutral-line" && simple("kFactor")),
+    ...(given("bendData") === "soft-medium-hard" && simple("hardness")),
+    ...(Object.keys(measured).length > 0 && { measuredBend: measured }),
+    ...simple("marking"),
+    ...simple("quantity"),
+  };
+}

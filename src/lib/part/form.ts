@@ -1,0 +1,180 @@
+import { type Hardness, hardnessGroups } from "../bending/handbook-allowances.ts";
+import { bendMethods } from "../bending/methods.ts";
+import * as symbols from "../bending/symbols.ts";
+import type { Inputs, QuantityInput, Values } from "../inputs.ts";
+import { materialInput } from "../stock/material.ts";
+
+/**
+ * A part as a form: every field of the part file with its label, range and default. The page, the address, the part file
+ * and the command line all read this table, through the same reader as the calculators.
+ */
+
+const size = {
+  kind: "quantity",
+  quantity: "length",
+  min: 0,
+  aboveMin: true,
+  max: 5000,
+} as const satisfies Partial<QuantityInput>;
+const place = { kind: "quantity", quantity: "length", min: 0, max: 5000 } as const satisfies Partial<QuantityInput>;
+
+export const sideNames = ["north", "south", "east", "west"] as const;
+export type Side = (typeof sideNames)[number];
+
+export const ways = {
+  up: "up, towards the face that is on top on the bench",
+  down: "down, towards the face that lies on the bench",
+} as const;
+export type Way = keyof typeof ways;
+
+const legColumns = {
+  leg: { ...size, label: "Leg" },
+  angle: { ...symbols.bendAngle, kind: "quantity", min: 1, max: 175, aboveMin: false, default: "90deg" },
+  way: { kind: "choice", label: "Way", choices: { up: "up", down: "down" }, default: "up" },
+  radius: { ...symbols.insideRadius, kind: "quantity", max: 500, whenEmpty: "the part's radius" },
+} as const;
+
+function legs(side: Side) {
+  return {
+    kind: "list",
+    label: `Legs on the ${side} side`,
+    rowName: "legs",
+    columns: legColumns,
+    minRows: 0,
+    maxRows: 12,
+    default: [],
+    help: "From the base outwards; each row is one bend and the leg beyond it.",
+  } as const;
+}
+
+const hardnessChoices = Object.fromEntries(
+  Object.entries(hardnessGroups).map(([id, { factor, metals }]) => [id, `${id}, ${factor}: ${metals}`]),
+) as Record<Hardness, string>;
+
+export const partInputs = {
+  name: { kind: "text", label: "Name of the part", maxLength: 80, default: "Bracket" },
+  material: materialInput,
+  thickness: {
+    ...symbols.thickness,
+    kind: "quantity",
+    default: "1.2mm",
+    help: "Measured, or the nominal thickness of the sheet.",
+  },
+  radius: {
+    ...symbols.insideRadius,
+    kind: "quantity",
+    max: 500,
+    default: "1.6mm",
+    help: "Inside radius of the bends, usually the nose radius of the fingers.",
+  },
+  measured: {
+    kind: "choice",
+    label: "Sizes are measured",
+    choices: { outside: "outside, over the metal", inside: "inside, between the faces" },
+    default: "outside",
+  },
+  width: { ...size, label: "Base width, west to east", default: "60mm" },
+  depth: { ...size, label: "Base depth, south to north", default: "40mm" },
+  south: legs("south"),
+  north: legs("north"),
+  west: legs("west"),
+  east: legs("east"),
+  edges: {
+    kind: "list",
+    label: "Folded edges",
+    rowName: "folded edges",
+    columns: {
+      side: {
+        kind: "choice",
+        label: "Side",
+        choices: { north: "north", south: "south", east: "east", west: "west" },
+        default: "north",
+      },
+      kind: { kind: "choice", label: "Kind", choices: symbols.foldedEdgeKinds, default: "closed" },
+      width: { ...size, label: "Finished width", max: 200, default: "6mm" },
+      gap: { ...place, label: "Gap inside", max: 50, whenEmpty: "none" },
+    },
+    minRows: 0,
+    maxRows: 4,
+    default: [],
+    help: "On the outermost leg of a side, or on the base where the side has no leg.",
+  },
+  holes: {
+    kind: "list",
+    label: "Holes",
+    rowName: "holes",
+    columns: {
+      panel: { kind: "text", label: "Panel", maxLength: 12, default: "base" },
+      x: { ...place, label: "Along the bend" },
+      y: { ...place, label: "From the bend" },
+      diameter: { ...size, label: "Diameter", min: 0.1, max: 500 },
+    },
+    minRows: 0,
+    maxRows: 200,
+    default: [],
+    help: "On the base, x runs from the west edge and y from the south edge. On a leg, x runs along its bend and y from that bend outwards. Measured as the sizes are.",
+  },
+  bendData: { kind: "choice", label: "Bend data", choices: bendMethods, default: "neutral-line" },
+  kFactor: { ...symbols.kFactor, kind: "quantity", default: "0.45" },
+  hardness: { kind: "choice", label: "Hardness", choices: hardnessChoices, default: "medium" },
+  measuredDeduction: {
+    ...symbols.deductionSymbol,
+    kind: "quantity",
+    min: -100,
+    max: 1000,
+    label: "Measured bend deduction",
+    whenEmpty: "this shop's own, where it fits",
+  },
+  measuredUncertainty: {
+    kind: "quantity",
+    quantity: "length",
+    fineness: "setting",
+    label: "± of that deduction (k = 2)",
+    min: 0,
+    max: 50,
+    whenEmpty: "not known",
+  },
+  measuredPieces: {
+    kind: "quantity",
+    quantity: "count",
+    label: "Practice pieces measured",
+    min: 1,
+    max: 200,
+    whenEmpty: "not stated",
+  },
+  measuredThickness: {
+    ...symbols.thickness,
+    kind: "quantity",
+    label: "Measured on thickness",
+    whenEmpty: "the part's thickness",
+  },
+  measuredRadius: { ...symbols.insideRadius, kind: "quantity", label: "Measured on radius", whenEmpty: "the part's radius" },
+  measuredAngle: {
+    ...symbols.bendAngle,
+    kind: "quantity",
+    label: "Measured at angle",
+    min: 1,
+    aboveMin: false,
+    whenEmpty: "90°",
+  },
+  measuredLegTo: {
+    kind: "choice",
+    label: "Practice legs measured to",
+    choices: symbols.legEnds,
+    whenEmpty: "the apex up to 90°, the outermost point above",
+  },
+  marking: {
+    kind: "choice",
+    label: "Lines are marked with",
+    choices: {
+      "rule-and-scriber": "rule and scriber",
+      "combination-square": "combination square",
+      "caliper-scribe": "caliper run along the edge",
+      "height-gauge": "height gauge",
+    },
+    default: "caliper-scribe",
+  },
+  quantity: { kind: "quantity", quantity: "count", label: "Number of parts", min: 1, max: 10_000, default: "1" },
+} as const satisfies Inputs;
+
+export type PartValues = Values<typeof partInputs>;
