@@ -1,0 +1,13 @@
+import { defineConfig } from "vitest/config";
+
+/** Tests of the built pages in a browser: `npm run test:site`. */
+export default defineConfig({
+  root: new URL("../..", import.meta.url).pathname,
+  test: {
+    include: ["tests/site/**/*.test.ts"],
+    globalSetup: ["tests/site/global-setup.ts"],
+    testTimeout: 30_000,
+    hookTimeout: 60_000,
+    maxWorkers: 2,
+  },
+});
