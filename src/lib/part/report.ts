@@ -1,0 +1,27 @@
+import type { Catalogue } from "../catalogue.ts";
+import { phraseText } from "../quantity/phrase.ts";
+import type { Plan } from "./plan.ts";
+
+/** The plan as plain JSON, lengths in mm at full precision: what the command line prints. */
+export function planReport(plan: Plan, catalogue: Catalogue) {
+  const { part } = plan;
+  return {
+    name: part.name,
+    material: part.material.id,
+    thickness: part.thickness,
+    measured: part.measured,
+    quantity: part.quantity,
+    datum: part.axis === "y" ? "south" : "west",
+    blank: plan.blank,
+    outline: plan.outline,
+    bends: plan.bends,
+    scribe: plan.scribe,
+    holes: plan.holes,
+    checks: plan.checks.map(({ why, ...check }) => ({ ...check, why: phraseText(why) })),
+    practice: plan.practice,
+    uncertainty: plan.sizes,
+    steps: plan.steps.map((step) => phraseText(step)),
+    remarks: plan.remarks.map(({ level, phrase }) => ({ level, text: phraseText(phrase) })),
+    cautions: plan.cautions.map((id) => catalogue.cautions[id]?.text ?? id),
+  };
+}
