@@ -1,8 +1,22 @@
 import type { Worksheet } from "./worksheet.ts";
 import bendLength from "./worksheets/bend-length.ts";
+import brakeLoad from "./worksheets/brake-load.ts";
+import foldedEdge from "./worksheets/folded-edge.ts";
+import lengthReader from "./worksheets/length-reader.ts";
+import practicePieces from "./worksheets/practice-pieces.ts";
+import smallestRadius from "./worksheets/smallest-radius.ts";
+import springback from "./worksheets/springback.ts";
 
 /** Every calculator, in the order of the handbook. */
-export const worksheets: readonly Worksheet[] = [bendLength] as unknown as readonly Worksheet[];
+export const worksheets: readonly Worksheet[] = [
+  lengthReader,
+  bendLength,
+  practicePieces,
+  smallestRadius,
+  springback,
+  brakeLoad,
+  foldedEdge,
+];
 
 /** The worksheet with this id, if there is one. */
 export function worksheetById(id: string): Worksheet | undefined {

@@ -72,7 +72,7 @@ export function allowanceBy(choice: MethodChoice, bend: BendSize, legTo: LegEnd)
       return {
         allowance,
         steps: [{ formula: faaAllowanceFormula, values: { ...bend, allowance } }],
-        source: "faa-8083-31-chart",
+        source: "faa-h-8083-31",
       };
     }
     case "soft-medium-hard": {
@@ -91,7 +91,7 @@ export function allowanceBy(choice: MethodChoice, bend: BendSize, legTo: LegEnd)
       const allowance = 2 * setback({ ...bend, legTo: end }) - dinDeduction({ ...bend, factor });
       const arc = { formula: dinAllowanceFormula, values: { ...bend, factor, allowance } };
       const shown = bend.radius / bend.thickness > 5 ? [arc] : [{ formula: dinFactorFormula, values: { ...bend, factor } }, arc];
-      return { allowance, steps: dinIgnoresBend(bend.angle) ? [] : shown, source: "din-6935-tables-book" };
+      return { allowance, steps: dinIgnoresBend(bend.angle) ? [] : shown, source: "din-6935" };
     }
     case "measured": {
       if (choice.deduction === undefined)
@@ -107,7 +107,7 @@ export function allowanceBy(choice: MethodChoice, bend: BendSize, legTo: LegEnd)
           choice.deduction,
           say`Bend deduction must be below twice the setback, ${{ value: 2 * setback({ ...bend, legTo }), quantity: "length", fineness: "setting" }}, or nothing is left for the bend itself; it is ${{ value: choice.deduction, quantity: "length", fineness: "setting" }}.`,
         );
-      return { allowance, steps: [], source: "jcgm-100" };
+      return { allowance, steps: [], source: "practice-pieces" };
     }
   }
 }
@@ -158,7 +158,7 @@ export function publishedAllowances(bend: BendSize): readonly Published[] {
     },
     {
       name: "DIN 6935",
-      source: "din-6935-tables-book",
+      source: "din-6935",
       allowance: attempt(() => allowanceBy({ method: "din-6935", kFactor: 0, hardness: "soft" }, bend, "apex").allowance),
       method: "din-6935",
     },
@@ -169,7 +169,7 @@ export function publishedAllowances(bend: BendSize): readonly Published[] {
     },
     {
       name: "Aircraft handbook (FAA)",
-      source: "faa-8083-31-chart",
+      source: "faa-h-8083-31",
       allowance: attempt(() => faaAllowance(bend)),
       method: "faa-handbook",
     },
@@ -177,7 +177,7 @@ export function publishedAllowances(bend: BendSize): readonly Published[] {
     { name: "Middle of the thickness, K = 0.5", source: "navedtra-14119", allowance: mid(0.5) },
     {
       name: "Rule of thumb, ½R + 1½T off",
-      source: "westermann-bending",
+      source: "trade-tables-book",
       allowance:
         bend.angle === 90 ? attempt(() => 2 * setback({ ...bend, legTo: "apex" }) - thumbDeduction(bend)) : "given for 90° only",
     },

@@ -38,6 +38,18 @@ export function ductilityRadius(sheet: { thickness: number; areaReduction: numbe
   return Math.max(0, sheet.thickness * (50 / sheet.areaReduction - 1));
 }
 
+export const outerStrainFormula: Formula = {
+  id: "outer-strain",
+  name: "Stretch of the outer face",
+  result: "strain",
+  expression: String.raw`\frac{1}{2\,\v{radius} / \v{thickness} + 1}`,
+  symbols: {
+    radius: insideRadius,
+    thickness,
+    strain: { label: "Stretch of the outer face", symbol: "e", tex: "e", quantity: "ratio" },
+  },
+};
+
 /**
  * Stretch of the outer face of a bend, with the neutral line at mid-thickness.
  *
@@ -51,6 +63,18 @@ export function outerStrain(bend: { radius: number; thickness: number }): number
   checkRanges({ radius: insideRadius, thickness }, bend);
   return 1 / ((2 * bend.radius) / bend.thickness + 1);
 }
+
+export const radiusRatioFormula: Formula = {
+  id: "radius-ratio",
+  name: "Radius in thicknesses",
+  result: "ratio",
+  expression: String.raw`\frac{\v{radius}}{\v{thickness}}`,
+  symbols: {
+    radius: insideRadius,
+    thickness,
+    ratio: { label: "Radius over thickness", symbol: "R/T", tex: "R/T", quantity: "ratio" },
+  },
+};
 
 /** Index of the first column whose upper edge is not below the thickness. @throws InputError for a thickness beyond the table */
 function columnFor(edges: readonly number[], sheet: number): number {

@@ -10,13 +10,13 @@ import {
   setback,
   tangentSetbackFormula,
 } from "../bending/setback.ts";
-import { smallestRadius } from "../bending/smallest-radius.ts";
 import * as symbols from "../bending/symbols.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
+import { radiusRemarks } from "./parts/radius-remarks.ts";
 
 const blankFormula: Formula = {
   id: "blank-from-legs",
@@ -132,14 +132,14 @@ export default worksheet({
   ],
   cautions: ["sharp-edges", "defer-to-manual"],
   sources: [
-    "faa-8083-31-chart",
-    "ac-43-13-1b-k-chart",
+    "faa-h-8083-31",
+    "faa-ac-43-13-1b",
     "navedtra-14119",
     "navedtra-14315",
     "machinerys-handbook-31",
-    "din-6935-tables-book",
+    "din-6935",
     "groover",
-    "westermann-bending",
+    "trade-tables-book",
   ],
 
   compute(values, catalogue) {
@@ -168,14 +168,7 @@ export default worksheet({
 
     const remarks: Remark[] = methodLimits(method, bend).map((phrase) => ({ level: "note", phrase, source }));
     const material = materialWith(catalogue, values.material, values);
-    const smallest = smallestRadiusOrNothing();
-    if (smallest && radius < smallest.radius)
-      remarks.push({
-        level: "caution",
-        field: "radius",
-        phrase: say`Inside radius should be at least ${mm(smallest.radius)} for ${material.name} this thick; it is ${mm(radius)}. A sharper bend may crack.`,
-        source: smallest.source,
-      });
+    remarks.push(...radiusRemarks(catalogue, material, bend));
     if (kFactor < 0 || kFactor > 1)
       remarks.push({
         level: "caution",
@@ -215,18 +208,7 @@ export default worksheet({
       remarks,
       working,
       tables: [comparison],
-      sources: [...new Set([source, ...(legTo === "apex" ? ["ac-43-13-1b-k-chart"] : ["din-6935-tables-book"])])],
+      sources: [...new Set([source, ...(legTo === "apex" ? ["faa-ac-43-13-1b"] : ["din-6935"])])],
     };
-
-    function smallestRadiusOrNothing() {
-      try {
-        return smallestRadius(catalogue, material, thickness);
-      } catch (error) {
-        if (!(error instanceof InputError)) throw error;
-        // Beyond the table of radii the length is still right; only this comparison is not to be had.
-        remarks.push({ level: "note", phrase: error.phrase });
-        return undefined;
-      }
-    }
   },
 });
