@@ -9,7 +9,7 @@ import { readCatalogue } from "./read-catalogue.ts";
  * The folder the data files are in: the nearest one above this module that has them. A build puts this module into
  * another folder of the project, so a fixed number of steps up would miss.
  */
-function projectFolder(): string {
+export function projectFolder(): string {
   for (const start of [dirname(fileURLToPath(import.meta.url)), process.cwd()])
     for (let folder = start; ; folder = dirname(folder)) {
       if (existsSync(join(folder, dataFiles.materials))) return folder;

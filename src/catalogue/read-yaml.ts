@@ -97,10 +97,15 @@ function lineOf(doc: Document.Parsed, lines: LineCounter, path: Path): number {
 
 const pathText = (path: Path) => path.map(String).join(".");
 
-const syntaxMessages: Readonly<Record<string, (word: string) => string>> = {
+const syntaxMessages: Readonly<Record<string, (word: string, message: string) => string>> = {
   DUPLICATE_KEY: (word) => `“${word}” is there twice`,
   TAB_AS_INDENT: () => "the line is indented with a tab; use spaces",
   BAD_INDENT: () => "the indentation does not fit the lines around it, or a closing bracket is missing",
+  BLOCK_AS_IMPLICIT_KEY: () =>
+    "the line has a colon too many, or an opening bracket or quote is missing; put text with a colon in quotes",
+  MULTILINE_IMPLICIT_KEY: () => "the colon after the name is missing",
+  MISSING_CHAR: (_, message) =>
+    message.includes("quote") ? "a closing quote is missing in this line or one above it" : "the colon after the name is missing",
 };
 
 /**
@@ -118,9 +123,12 @@ export function readYaml<T>(file: string, text: string, schema: z.ZodType<T>, fa
 
   const broken = [...doc.errors, ...doc.warnings];
   if (broken.length > 0) {
-    for (const { code, message, pos } of broken) {
+    const twice = broken.filter(({ code }) => code === "DUPLICATE_KEY");
+    // One syntax error makes the parser stumble over many lines below it: only the first says something.
+    const first = broken.find(({ code }) => code !== "DUPLICATE_KEY");
+    for (const { code, message, pos } of first ? [...twice, first] : twice) {
       const word = /^[^\s:,{}[\]]+/.exec(text.slice(pos[0]))?.[0] ?? "";
-      const words = syntaxMessages[code]?.(word) ?? message;
+      const words = syntaxMessages[code]?.(word, message) ?? message;
       faults.push({ file, line: lines.linePos(pos[0]).line, path: "", message: words });
     }
     return { fault };

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { setback } from "../lib/bending/setback.ts";
 import {
   type MaterialId,
   materialFamilies,
@@ -293,6 +294,24 @@ function typed(quantity: Quantity, min: number, max: number) {
 
 const length = (min: number, max: number) => typed("length", min, max);
 
+/** The legs of a bend beyond this angle may have been measured in two ways, so its deduction cannot be judged. */
+const largestJudged = 90;
+
+/** Catches a slip of the decimal point: the bend uses up an arc between the inside and the outside face of the sheet. */
+function checkDeduction(
+  bend: { thickness: number; radius: number; angle: number; deduction: number },
+  check: z.core.$RefinementCtx,
+): void {
+  const { thickness, radius, angle, deduction } = bend;
+  if (angle > largestJudged) return;
+  const legs = 2 * setback({ radius, thickness, angle, legTo: "apex" });
+  const turned = (angle * Math.PI) / 180;
+  const [least, most] = [legs - turned * (radius + thickness), legs - turned * radius];
+  if (deduction >= least && deduction <= most) return;
+  const limits = outside(`${deduction} mm`, `${least.toFixed(2)} mm`, `${most.toFixed(2)} mm`);
+  check.addIssue({ code: "custom", path: ["deduction"], message: `${limits} for a bend of this thickness, radius and angle` });
+}
+
 /** The only file whose thicknesses may be gauge numbers, each in the system of the material on its line. */
 export function shopSchema(gaugeOf: (material: MaterialId) => GaugeReader) {
   const inMaterial = <S extends z.core.$ZodLooseShape>(shape: S) =>
@@ -330,7 +349,7 @@ export function shopSchema(gaugeOf: (material: MaterialId) => GaugeReader) {
         uncertainty: length(0.001, 5),
         pieces: whole(1, 1000),
         date: z.iso.date({ error: "must be a date like 2026-09-14" }),
-      }),
+      }).superRefine(checkDeduction),
     ),
   });
 }
