@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { join, sep } from "node:path";
+import { join, normalize, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Plugin } from "vite";
 import { dataFilePaths, projectFolder, readDataFiles } from "./load.ts";
@@ -43,15 +43,20 @@ export function catalogueModule(): Plugin {
     load(id) {
       return id === resolved ? moduleText() : undefined;
     },
-    configureServer({ watcher, moduleGraph, ws }) {
+    configureServer({ watcher, environments }) {
       const data = new Set(Object.values(dataFilePaths()));
       watcher.add([...data]);
       watcher.on("change", (path) => {
-        if (!data.has(path) && !/\.tsx?$/.test(path)) return;
-        const module = moduleGraph.getModuleById(resolved);
-        if (!module) return;
-        moduleGraph.invalidateModule(module);
-        if (data.has(path)) ws.send({ type: "full-reload" });
+        if (data.has(normalize(path))) {
+          // Server code keeps the catalogue it loaded, so its modules have to be run anew as well.
+          for (const { moduleGraph, hot } of Object.values(environments)) {
+            moduleGraph.invalidateAll();
+            hot.send({ type: "full-reload" });
+          }
+        } else if (/\.tsx?$/.test(path)) {
+          const module = environments.client?.moduleGraph.getModuleById(resolved);
+          if (module) environments.client?.moduleGraph.invalidateModule(module);
+        }
       });
     },
   };
