@@ -1,0 +1,71 @@
+import { loadCatalogue } from "../../catalogue/load.ts";
+import { overbend } from "../../lib/bending/springback.ts";
+import { formatNumber } from "../../lib/quantity/format.ts";
+import { away, Line, Note, Paper, Path, spot, Text } from "./pen.tsx";
+import { stripPath } from "./section.ts";
+
+/** A large radius in stainless sheet, so that the springback can be seen. */
+const wanted = { thickness: 1, radius: 20, angle: 90 };
+const material = "stainless-304" as const;
+
+/** The same bend while the tool holds it and after it lets go, both drawn from the formula. */
+export default function SpringBack() {
+  const { yield: strength, elasticModulus, name } = loadCatalogue().materials[material];
+  const found = overbend({ ...wanted, yield: strength.value, elasticModulus: elasticModulus.value });
+  const scale = 5.2;
+  const view = { scale, origin: spot(36, 214) };
+  const straight = 18;
+  const leg = 14;
+  const free = stripPath(
+    [{ ahead: straight }, { turn: wanted.angle, radius: wanted.radius }, { ahead: leg }],
+    wanted.thickness,
+    view,
+  );
+  const held = stripPath(
+    [{ ahead: straight }, { turn: found.swingAngle, radius: found.toolRadius }, { ahead: leg }],
+    wanted.thickness,
+    view,
+  );
+  const centre = spot(view.origin.x + scale * straight, view.origin.y - scale * (wanted.radius + wanted.thickness));
+  const heldCentre = spot(centre.x, view.origin.y - scale * (found.toolRadius + wanted.thickness));
+  return (
+    <Paper
+      height={250}
+      title={`${name}, 1 mm: held at ${formatNumber(found.swingAngle, 1)} degrees about a radius of ${formatNumber(found.toolRadius, 1)} mm, it springs back to 90 degrees and 20 mm`}
+    >
+      <Path d={held.d} kind="sheet-ghost" />
+      <Path d={free.d} kind="sheet" />
+      <circle class="dot" cx={centre.x} cy={centre.y} r={2} />
+      <Line from={centre} to={away(centre, -40, scale * wanted.radius)} />
+      <Note
+        to={away(centre, -40, scale * wanted.radius * 0.45)}
+        from={spot(70, 74)}
+        lines={[`free: R ${formatNumber(wanted.radius, 1)} mm`]}
+        anchor="start"
+      />
+      <Line from={heldCentre} to={away(heldCentre, -78, scale * found.toolRadius)} kind="hidden" />
+      <Note
+        to={away(heldCentre, -78, scale * found.toolRadius * 0.5)}
+        from={spot(40, 132)}
+        lines={[`held: R ${formatNumber(found.toolRadius, 1)} mm`]}
+        anchor="start"
+      />
+      <Note
+        to={spot(centre.x + scale * (wanted.radius + 0.5), centre.y - 60)}
+        from={spot(272, 84)}
+        lines={["let go:", `${formatNumber(wanted.angle, 1)}°`]}
+      />
+      <Note
+        to={spot(heldEndX(held, view), heldEndY(held, view) + 20)}
+        from={spot(196, 40)}
+        lines={["held:", `${formatNumber(found.swingAngle, 1)}°`]}
+        anchor="end"
+      />
+      <Text spot={spot(180, 242)} lines={`${name}, 1 mm, by the formula`} anchor="middle" kind="label" />
+    </Paper>
+  );
+}
+
+type Walked = ReturnType<typeof stripPath>;
+const heldEndX = (walked: Walked, view: { scale: number; origin: { x: number } }) => view.origin.x + view.scale * walked.end.x;
+const heldEndY = (walked: Walked, view: { scale: number; origin: { y: number } }) => view.origin.y - view.scale * walked.end.z;
