@@ -324,9 +324,14 @@ export default worksheet({
         to: "plan",
         label: "Use it in the plan of a part",
         raw: {
-          ...bend,
-          ...(uncertainty === null ? {} : { uncertainty: typed(uncertainty, "mm") }),
-          pieces: String(pieces),
+          bendData: "measured",
+          measuredDeduction: bend.deduction,
+          ...(uncertainty === null ? {} : { measuredUncertainty: typed(uncertainty, "mm") }),
+          measuredPieces: String(pieces),
+          measuredThickness: bend.thickness,
+          measuredRadius: bend.radius,
+          measuredAngle: bend.angle,
+          measuredLegTo: bend.legTo,
         },
       },
     ];

@@ -1,0 +1,267 @@
+import type { ComponentChildren } from "preact";
+import type { Catalogue } from "../../lib/catalogue.ts";
+import { panelName } from "../../lib/part/flatten.ts";
+import { chainEnds } from "../../lib/part/model.ts";
+import type { Plan } from "../../lib/part/plan.ts";
+import { noseSetting } from "../../lib/part/uncertainty.ts";
+import { formatNumber, formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+import { phraseText } from "../../lib/quantity/phrase.ts";
+import { FlatDrawing } from "./FlatDrawing.tsx";
+import { SectionDrawing } from "./SectionDrawing.tsx";
+
+interface Props {
+  readonly plan: Plan;
+  readonly view: LengthView;
+  readonly catalogue: Pick<Catalogue, "cautions" | "sources" | "markingMethods">;
+}
+
+function Table({
+  caption,
+  head,
+  rows,
+}: {
+  caption: string;
+  head: readonly string[];
+  rows: readonly (readonly ComponentChildren[])[];
+}) {
+  return (
+    <table>
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          {head.map((title) => (
+            <th key={title} scope="col">
+              {title}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((cells, row) => (
+          <tr key={String(row)}>
+            {cells.map((cell, column) =>
+              column === 0 ? (
+                <th key={head[column]} scope="row">
+                  {cell}
+                </th>
+              ) : (
+                <td key={head[column]}>{cell}</td>
+              ),
+            )}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+const box = (
+  <span class="tick" aria-hidden="true">
+    ☐
+  </span>
+);
+
+const seenWords = { read: "", memory: " (from memory)", practice: " (common practice)" } as const;
+
+/** The plan to take to the bench: what to cut, where to scribe, what comes out and how well. */
+export function PlanSheet({ plan, view, catalogue }: Props) {
+  const { part, blank, scribe } = plan;
+  const setting = (value: number) => formatQuantity(value, "length", view, "setting");
+  const angle = (value: number) => formatQuantity(value, "angle");
+  const datum = chainEnds[part.axis].start;
+  const broken = plan.checks.filter(({ ok }) => !ok);
+  const marking = catalogue.markingMethods[part.marking];
+
+  return (
+    <article class="plan-sheet" aria-label={`Plan of ${part.name}`}>
+      <header class="plan-title">
+        <h2>{part.name || "Part without a name"}</h2>
+        <p>
+          {part.material.name}, {setting(part.thickness)} thick
+          {part.quantity > 1 ? `, ${part.quantity} parts` : ""}, sizes measured {part.measured}
+        </p>
+        <dl class="plan-answer">
+          <div>
+            <dt>Blank, west to east × south to north</dt>
+            <dd>
+              <output>
+                {setting(blank.width)} × {setting(blank.depth)}
+              </output>
+            </dd>
+          </div>
+          <div>
+            <dt>Mass of one</dt>
+            <dd>{formatQuantity(blank.mass, "mass")}</dd>
+          </div>
+        </dl>
+        <p class={broken.length === 0 ? "plan-verdict" : "plan-verdict is-broken"}>
+          {broken.length === 0
+            ? `All ${plan.checks.length} checks hold.`
+            : `${broken.length} of ${plan.checks.length} checks do not hold: ${broken.map(({ label }) => label.toLowerCase()).join("; ")}.`}
+        </p>
+      </header>
+
+      {plan.remarks.length > 0 && (
+        <ul class="remarks">
+          {plan.remarks.map(({ level, phrase }) => (
+            <li key={phraseText(phrase)} class={level}>
+              {phraseText(phrase, view)}
+            </li>
+          ))}
+        </ul>
+      )}
+
+      <div class="plan-figures">
+        <figure class="drawing">
+          <FlatDrawing plan={plan} view={view} />
+          <figcaption>
+            The blank, front face up. Settings are from the {datum} edge, which is the datum; the bright lines are sight lines.
+          </figcaption>
+        </figure>
+        {plan.bends.length > 0 && (
+          <figure class="drawing">
+            <SectionDrawing plan={plan} view={view} />
+            <figcaption>The finished part, seen along its bends.</figcaption>
+          </figure>
+        )}
+      </div>
+
+      {scribe.length > 0 && (
+        <section class="plan-scribe">
+          <h3>Scribe list</h3>
+          <Table
+            caption="Set once, run along the edge, go on to the next"
+            head={["Line", "Face", "From edge", "mm", "inch", "nearest 1/64", "What"]}
+            rows={scribe.map((line) => [
+              <>
+                {box} {line.number}
+              </>,
+              line.face,
+              line.from,
+              <strong key="mm">{formatNumber(line.distance, 2)}</strong>,
+              formatNumber(line.inch, 3),
+              `${line.fraction} (${line.fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(line.fractionError), 2)} mm)`,
+              line.what,
+            ])}
+          />
+          {scribe.some(({ face }) => face === "back") && (
+            <p>Lines on the back are scribed with the sheet turned over about its {datum} edge, from that same edge.</p>
+          )}
+        </section>
+      )}
+
+      {plan.bends.length > 0 && (
+        <section class="plan-bends">
+          <h3>Bends</h3>
+          <Table
+            caption="Along the blank, from the datum edge"
+            head={["Bend", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
+            rows={plan.bends.map((bend) => [
+              bend.id,
+              `${setting(bend.tangents[0])} and ${setting(bend.tangents[1])}`,
+              setting(bend.sightLine),
+              angle(bend.angle),
+              bend.way,
+              bend.swing === null ? "springs back flat" : angle(bend.swing),
+              setting(bend.radius),
+              setting(bend.deduction),
+            ])}
+          />
+        </section>
+      )}
+
+      {plan.holes.length > 0 && (
+        <section class="plan-holes">
+          <h3>Holes on the flat</h3>
+          <Table
+            caption="Centres from the west and the south edge of the blank"
+            head={["Hole", "From west", "From south", "Diameter", "Panel"]}
+            rows={plan.holes.map((hole, index) => [
+              <>
+                {box} {index + 1}
+              </>,
+              setting(hole.x),
+              setting(hole.y),
+              setting(hole.diameter),
+              panelName(hole.panel),
+            ])}
+          />
+        </section>
+      )}
+
+      <section class="plan-sizes">
+        <h3>Finished sizes</h3>
+        <Table
+          caption="± from marking, setting, bend data and sheet thickness together, k = 2"
+          head={["Panel", "Size", "±", "Measured"]}
+          rows={[
+            ...plan.sizes.map((size) => [
+              size.what,
+              setting(size.size),
+              setting(size.plusMinus),
+              <span key="blank" class="write-here" />,
+            ]),
+          ]}
+        />
+        <p>
+          Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line. Setting the nose to
+          a line by eye: ±{setting(noseSetting)}, common practice.
+        </p>
+      </section>
+
+      {plan.practice.length > 0 && (
+        <section class="plan-practice">
+          <h3>Practice pieces first</h3>
+          <ul>
+            {plan.practice.map((practice) => (
+              <li key={practice.for.join()}>
+                {practice.pieces} strips, {setting(practice.size.length)} × {setting(practice.size.width)} of the same sheet, bent
+                across the middle to {angle(practice.angle)} at a radius of {setting(practice.radius)}, for{" "}
+                {practice.for.join(", ")}.
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+
+      <section class="plan-checks">
+        <h3>Checks</h3>
+        <Table
+          caption="Nothing is adjusted for you: a check that does not hold is yours to decide"
+          head={["Check", "Verdict", "Is", "Allowed", "Why"]}
+          rows={plan.checks.map((check) => [
+            check.label,
+            <strong key="verdict" class={check.ok ? "holds" : "broken"}>
+              {check.ok ? "holds" : "does not hold"}
+            </strong>,
+            formatQuantity(check.value, check.quantity, view, "setting"),
+            `${check.side === "least" ? "at least" : "at most"} ${formatQuantity(check.limit, check.quantity, view, "setting")}`,
+            `${phraseText(check.why, view)} ${catalogue.sources[check.source]?.title ?? check.source}${seenWords[check.seen]}.`,
+          ])}
+        />
+      </section>
+
+      <section class="plan-steps">
+        <h3>In this order</h3>
+        <ol>
+          {plan.steps.map((step) => (
+            <li key={phraseText(step)}>
+              {box} {phraseText(step, view)}
+            </li>
+          ))}
+        </ol>
+      </section>
+
+      <section class="plan-cautions">
+        <h3>Before you start</h3>
+        <ul>
+          {plan.cautions.map((id) => (
+            <li key={id}>
+              {box} <strong>{catalogue.cautions[id]?.title}.</strong> {catalogue.cautions[id]?.text}
+            </li>
+          ))}
+        </ul>
+      </section>
+    </article>
+  );
+}
