@@ -173,7 +173,7 @@ export function smallestRadius(catalogue: Catalogue, material: Material, sheet: 
   }
   return {
     radius: rule.use * sheet,
-    how: say`${rule.use} × thickness, out of a published band of ${rule.low} to ${rule.high} from soft to hard.`,
+    how: say`${rule.use} × thickness, out of a band of ${rule.low} to ${rule.high} from soft to hard${rule.seen === "practice" ? " that is common practice without a source" : ""}.`,
     source: rule.source,
     seen: rule.seen,
   };
