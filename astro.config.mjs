@@ -4,6 +4,7 @@ import preact from "@astrojs/preact";
 import { defineConfig } from "astro/config";
 import rehypeKatex from "rehype-katex";
 import remarkMath from "remark-math";
+import { catalogueModule } from "./src/catalogue/vite-plugin.ts";
 import { equationAssets } from "./src/equations/assets.ts";
 import { rehypeBase } from "./src/site/rehype-base.ts";
 
@@ -28,6 +29,7 @@ export default defineConfig({
   // Inline styles and scripts are forbidden by the content security policy.
   build: { format: "directory", inlineStylesheets: "never" },
   vite: {
+    plugins: [catalogueModule()],
     build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
   },
   devToolbar: { enabled: false },

@@ -1,11 +1,12 @@
 /**
  * Builds the site: Astro, then the policy and classes of every page, the search index and the offline copy.
  * BASE_PATH (`/` or `/name/`): the path it is published under. SITE_URL: its address, for absolute links.
- * OUT_DIR: where to, `dist` by default.
+ * OUT_DIR: where to, `dist` by default. OFFLINE=off: without the offline copy, and deleting the copies people have.
  */
 import { rm } from "node:fs/promises";
 import { resolve } from "node:path";
 import { build } from "astro";
+import { dropUnreached, writeOfflineWorker } from "./build/offline.ts";
 import { finishPages } from "./build/pages.ts";
 import { writeSearchIndex } from "./build/search-index.ts";
 
@@ -19,7 +20,11 @@ try {
   await build({ logLevel: process.env.BUILD_LOG === "all" ? "info" : "warn" });
   const pages = await finishPages(folder, base);
   const searched = await writeSearchIndex(folder, pages);
-  console.log(`Built ${pages.length} pages, ${searched} of them in the search.`);
+  await dropUnreached(folder);
+  const bytes = await writeOfflineWorker(folder);
+  console.log(
+    `Built ${pages.length} pages, ${searched} of them in the search; the offline copy is ${Math.round(bytes / 1000)} kB.`,
+  );
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;

@@ -25,6 +25,8 @@ export interface OpenOptions {
   readonly serviceWorker?: boolean;
   /** Kinds of trouble this test causes on purpose. */
   readonly expectProblems?: RegExp;
+  /** Origin of another server, for a test that changes the site. */
+  readonly at?: string;
   /** Share the browser's storage with this page. */
   readonly beside?: Page;
 }
@@ -33,8 +35,8 @@ export interface OpenOptions {
 export type Open = (path: string, options?: OpenOptions) => Promise<Page>;
 
 /** Full address of a page of the site. */
-export function address(path: string): string {
-  return inject("origin") + inject("base").replace(/\/$/, "") + path;
+export function address(path: string, origin: string = inject("origin")): string {
+  return origin + inject("base").replace(/\/$/, "") + path;
 }
 
 let shared: Promise<Browser> | undefined;
@@ -60,7 +62,14 @@ export const test = base.extend<{ open: Open }>({
     const contexts: BrowserContext[] = [];
     const pages: Opened[] = [];
     await use(async (path, options = {}) => {
-      const { screen = "laptop", colorScheme = "light", javaScript = true, serviceWorker = false, beside } = options;
+      const {
+        screen = "laptop",
+        colorScheme = "light",
+        javaScript = true,
+        serviceWorker = false,
+        at = inject("origin"),
+        beside,
+      } = options;
       const context =
         beside?.context() ??
         (await (
@@ -79,8 +88,8 @@ export const test = base.extend<{ open: Open }>({
         await reportViolations(context);
       }
       const page = await context.newPage();
-      pages.push({ path, problems: watchPage(page, inject("origin")), expected: options.expectProblems });
-      await page.goto(address(path), { waitUntil: "load" });
+      pages.push({ path, problems: watchPage(page, at), expected: options.expectProblems });
+      await page.goto(address(path, at), { waitUntil: "load" });
       return page;
     });
     for (const context of contexts) await context.close();

@@ -8,6 +8,7 @@ export default defineConfig({
     globalSetup: ["tests/site/global-setup.ts"],
     testTimeout: 30_000,
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 10_000 } },
     maxWorkers: 2,
   },
 });
