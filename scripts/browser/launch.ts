@@ -2,10 +2,9 @@ import { type Browser, type BrowserServer, chromium, type LaunchOptions } from "
 import { findBrowser } from "../setup/browser.mjs";
 
 /** A quiet browser: no sandbox, since tests run as root; nothing that calls home. */
-function options(): LaunchOptions {
-  const executablePath = findBrowser();
-  if (!executablePath)
-    throw new Error("No Chrome or Chromium was found: run npm test, which gets one or says how, or set CHROME_PATH");
+export function browserCommand(): { path: string; args: string[] } {
+  const path = findBrowser();
+  if (!path) throw new Error("No Chrome or Chromium was found: run npm test, which gets one or says how, or set CHROME_PATH");
   const args = [
     "--no-sandbox",
     "--disable-gpu",
@@ -15,7 +14,12 @@ function options(): LaunchOptions {
     "--disable-component-update",
     "--disable-sync",
   ];
-  return { executablePath, args };
+  return { path, args };
+}
+
+function options(): LaunchOptions {
+  const { path, args } = browserCommand();
+  return { executablePath: path, args };
 }
 
 export function launchBrowser(): Promise<Browser> {
