@@ -22,8 +22,8 @@ export const tangentSetbackFormula: Formula = {
   symbols: { radius: insideRadius, thickness, setback: setbackSymbol },
 };
 
-/** Above this the apex runs away to infinity: at 175° it is already 23 times R + T from the bend. */
-const largestApexAngle = 175;
+/** Where the published chart ends: the apex runs away to infinity, and at 179° it is already 115 times R + T from the bend. */
+const largestApexAngle = 179;
 
 /**
  * Length of an outside leg that lies beyond its tangent line.
@@ -31,7 +31,7 @@ const largestApexAngle = 175;
  * @param bend.angle - A [deg], turned through; above 0 to 180
  * @param bend.radius - R [mm], inside; 0 to 1000
  * @param bend.thickness - T [mm]; 0.1 to 13
- * @param bend.legTo - `apex`: legs run to where the outside faces meet, up to 175°; `tangent`: to the outermost point, from 90°
+ * @param bend.legTo - `apex`: legs run to where the outside faces meet, up to 179°; `tangent`: to the outermost point, from 90°
  * @returns SB [mm]
  * @throws InputError for a value outside its range, or a leg end that this angle does not have
  * @remarks Source: FAA AC 43.13-1B Table 4-7 and FAA-H-8083-31 ch. 4, SB = K (R + T), K = tan(A/2); DIN 6935 measures

@@ -197,43 +197,6 @@ export function springbackFactor(bend: {
   return (2 * bend.toolRadius + bend.thickness) / (2 * bend.radius + bend.thickness);
 }
 
-export const toolRadiusFromFactorFormula: Formula = {
-  id: "tool-radius-from-factor",
-  name: "Tool radius from a springback factor",
-  result: "toolRadius",
-  expression: String.raw`\v{factor}\left(\v{radius} + \frac{\v{thickness}}{2}\right) - \frac{\v{thickness}}{2}`,
-  symbols: { factor, radius, thickness, toolRadius },
-};
-
-const factorRange = { ...factor, min: 0, max: 1, aboveMin: true } as const;
-
-/**
- * Tool radius for a springback factor taken from a table or measured: `springbackFactor` turned round.
- *
- * @param bend.factor - Ks [1], finished angle over angle swung; above 0 to 1
- * @param bend.radius - Rf [mm], wanted; 0 to 1000
- * @param bend.thickness - T [mm]; 0.1 to 13
- * @returns Ri [mm] = Ks (Rf + T/2) − T/2
- * @throws InputError for a value outside its range, or a radius too small for this factor
- * @remarks Source: technical article on the springback factor (read), r₁ = kR (r₂ + s/2) − s/2.
- */
-export function toolRadiusFromFactor(bend: {
-  readonly factor: number;
-  readonly radius: number;
-  readonly thickness: number;
-}): number {
-  checkRanges({ factor: factorRange, radius, thickness }, bend);
-  const half = bend.thickness / 2;
-  const found = bend.factor * (bend.radius + half) - half;
-  if (found < 0)
-    throw new InputError(
-      "radius",
-      bend.radius,
-      say`Inside radius must be at least ${mm(half / bend.factor - half)} for this factor and thickness; it is ${mm(bend.radius)}.`,
-    );
-  return found;
-}
-
 export const swingAngleFormula: Formula = {
   id: "swing-angle",
   name: "Angle to swing",
