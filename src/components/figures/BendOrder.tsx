@@ -20,7 +20,7 @@ const shapes: readonly {
     steps: [ahead(32), bend(90), ahead(34), bend(90), ahead(32)],
     badges: [
       [1, 66, 74],
-      [2, 112, 74],
+      [2, 109, 74],
     ],
   },
   {
@@ -30,7 +30,7 @@ const shapes: readonly {
     steps: [ahead(28), bend(-90), ahead(28), bend(90), ahead(22)],
     badges: [
       [1, 74, 79],
-      [2, 102, 40],
+      [2, 98, 40],
     ],
   },
   {
@@ -41,7 +41,7 @@ const shapes: readonly {
     badges: [
       [3, 34, 80],
       [1, 72, 62],
-      [2, 108, 62],
+      [2, 99, 62],
       [4, 146, 80],
     ],
   },
@@ -52,7 +52,7 @@ const shapes: readonly {
     steps: [ahead(40), bend(90), ahead(28), bend(90), ahead(14), { turn: 178, radius: 0.1 }, ahead(8)],
     badges: [
       [3, 69, 77],
-      [2, 98, 80],
+      [2, 96, 79],
       [1, 136, 44],
     ],
   },

@@ -3,7 +3,7 @@ import { Arrowhead, Line, Paper, Path, spot, Text } from "./pen.tsx";
 import { stripPath } from "./section.ts";
 import { type BrakeFront, bedPath, fingerPath, leafPath } from "./tool.ts";
 
-const sheet = { thickness: 1.2, radius: 1.2 };
+const sheet = { thickness: 1.2, radius: 1.6 };
 const flap = 6;
 
 /** Making a closed edge: swing as far as the leaf goes, then press flat under the clamp. */

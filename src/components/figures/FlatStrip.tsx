@@ -9,8 +9,8 @@ export default function FlatStrip() {
   const whole = { scale: 3.8, left: 20, top: 76, height: 78 };
   const x = (value: number) => whole.left + whole.scale * value;
   const bottom = whole.top + whole.height;
-  const zoom = { scale: 62, top: 236, height: 70 };
-  const zoomLeft = 84;
+  const zoom = { scale: 52, top: 236, height: 70 };
+  const zoomLeft = 90;
   const zx = (value: number) => zoomLeft + zoom.scale * (value - first);
   const zoomBottom = zoom.top + zoom.height;
   return (

@@ -4,7 +4,7 @@ import { AngleSize, at, away, Line, Note, Paper, Path, Size, spot, Text } from "
 import { sectionPath } from "./section.ts";
 import { type BrakeFront, bedPath, fingerPath, leafPath } from "./tool.ts";
 
-const sheet = { thickness: 1.2, radius: 1.2 };
+const sheet = { thickness: 1.2, radius: 1.6 };
 const layout = layoutOf({
   thickness: `${sheet.thickness}mm`,
   radius: `${sheet.radius}mm`,

@@ -2,7 +2,7 @@ import { AngleSize, Line, Paper, Path, spot, Text } from "./pen.tsx";
 import { stripPath } from "./section.ts";
 import { type BrakeFront, bedPath, fingerPath, leafPath } from "./tool.ts";
 
-const sheet = { thickness: 1.2, radius: 1.2 };
+const sheet = { thickness: 1.2, radius: 1.6 };
 const leg = 9;
 const clampedLength = 8;
 const wanted = 90;

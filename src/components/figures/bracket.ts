@@ -1,13 +1,22 @@
 import { layoutOf } from "./layout-of.ts";
 
-/** The worked example of the bending pages, as the plan's form would hold it; its bend data are the calculator's defaults. */
+const sheet = { material: "steel-cr", thickness: "1.2mm", radius: "1.6mm", kFactor: "0.45" } as const;
+
+/** The worked example of the bending page, as the plan's form holds it. */
 export const bracket = {
-  material: "steel-cr",
-  thickness: "1.2mm",
-  radius: "1.2mm",
+  ...sheet,
   depth: "60mm",
   width: "40mm",
   north: [{ leg: "25mm", angle: "90deg", way: "up" }],
+  bendData: "neutral-line",
+} as const;
+
+/** The same bracket, as the calculator of blank lengths holds it. */
+export const bracketBlank = {
+  ...sheet,
+  angle: "90deg",
+  method: "neutral-line",
+  legs: [{ leg: bracket.depth }, { leg: bracket.north[0].leg }],
 } as const;
 
 /** Where its lines lie, from the free end of the long leg, which is clamped [mm]. */

@@ -1,0 +1,26 @@
+import { defineCollection } from "astro:content";
+import { glob } from "astro/loaders";
+import { z } from "astro/zod";
+
+/** A sentence of prose: begins like one and, for a summary, ends like one. */
+const line = z.string().trim().min(3);
+
+/**
+ * The technique pages. The path of a file is the address of its page; `index.mdx` stands for its folder.
+ * Everything else the handbook knows is data and comes from src/catalogue.
+ */
+const techniques = defineCollection({
+  loader: glob({ base: "src/content/techniques", pattern: "**/*.mdx" }),
+  schema: z.strictObject({
+    title: line.max(60),
+    /** What the page is for, in one sentence; shown under its title and in search results. */
+    summary: line.max(160).regex(/[.?]$/, "must be a sentence with its full stop"),
+    /** Place among the pages of its technique, 1 first. */
+    order: z.int().min(1),
+    technique: z.enum(["marking", "cutting", "punching", "bending", "rolling", "joining", "furnace"]),
+    /** Ids of sources that neither a citation in the text nor a calculator on the page names. */
+    sources: z.array(z.string()).default([]),
+  }),
+});
+
+export const collections = { techniques };
