@@ -26,13 +26,13 @@ export interface Outcome {
 }
 
 /** The quantity whose table has this unit. @throws Error for a unit that no quantity has */
-function quantityOf(unit: string): Quantity {
+export function quantityOf(unit: string): Quantity {
   if (unit === "1") return "ratio";
   for (const [name, kind] of Object.entries(quantityKinds)) if (Object.hasOwn(kind.units, unit)) return name as Quantity;
   throw new Error(`no quantity is measured in “${unit}”`);
 }
 
-const unitKey = (unit: string) => (unit === "1" ? "" : unit);
+export const unitKey = (unit: string) => (unit === "1" ? "" : unit);
 
 function givenOf(check: Check): Given {
   const input = (key: string) => {
