@@ -1,0 +1,241 @@
+import type { ComponentType } from "preact";
+import { useCallback, useLayoutEffect, useMemo, useState } from "preact/hooks";
+import { queryText, rowsText } from "../../lib/address.ts";
+import type { Catalogue } from "../../lib/catalogue.ts";
+import type { Input, Inputs, Raw } from "../../lib/inputs.ts";
+import type { LengthView } from "../../lib/quantity/format.ts";
+import { phraseText } from "../../lib/quantity/phrase.ts";
+import { type Answer, type Handoff, runWorksheet, type Worksheet } from "../../lib/worksheet.ts";
+import type { DrawingProps } from "../drawings/parts/Drawing.tsx";
+import { ComparisonTable, MainAnswer, OtherAnswers, Remarks, type SourceTitles } from "./Answer.tsx";
+import { flushAddress, forgetParameters, goToParameters } from "./address-bar.ts";
+import { CopyButton, Elsewhere } from "./Elsewhere.tsx";
+import { Field, type Form, fieldId } from "./Fields.tsx";
+import { type Outcome, useForm } from "./use-form.ts";
+import { fillWorking } from "./working.ts";
+
+/** What the server puts into the page for the browser: small, and the same on both sides. */
+export interface Setting {
+  /** Names the calculator in addresses and in the page; the worksheet's id unless the page has two of a kind. */
+  readonly instance: string;
+  /** Values of this page, in place of the worksheet's defaults. */
+  readonly start: Raw;
+  readonly titles: SourceTitles;
+  /** Path the site is published under, `/` or `/name/`. */
+  readonly base: string;
+  /** Page of each calculator that answers are handed on to. */
+  readonly pages: Readonly<Record<string, string>>;
+}
+
+export interface CalculatorProps extends Setting {
+  readonly sheet: Worksheet;
+  readonly catalogue: Catalogue;
+  readonly Drawing?: ComponentType<DrawingProps> | undefined;
+  /** The worked formulas below the calculator, set at build; only in the browser. */
+  readonly working?: Element | null;
+}
+
+interface Good {
+  readonly answer: Answer;
+  readonly values: unknown;
+}
+
+/** The inputs with the values of the page as their defaults: what is not at its default is what the address holds. */
+export function startingAt(inputs: Inputs, start: Raw): Inputs {
+  return Object.fromEntries(
+    Object.entries(inputs).map(([key, input]) => [
+      key,
+      start[key] === undefined ? input : ({ ...input, default: start[key] } as Input),
+    ]),
+  );
+}
+
+/** Cautions about a field stand at that field; everything else stands below the answer. */
+function fieldCautions({ answer }: Good, view: LengthView): ReadonlyMap<string, readonly string[]> {
+  const map = new Map<string, string[]>();
+  for (const { level, field, phrase } of answer.remarks)
+    if (field && level === "caution") map.set(field, [...(map.get(field) ?? []), phraseText(phrase, view)]);
+  return map;
+}
+
+function handoffParameters({ to, raw }: Handoff): [string, string][] {
+  return Object.entries(raw).flatMap(([key, value]): [string, string][] => {
+    if (value === undefined) return [];
+    return [[`${to}.${key}`, typeof value === "string" ? value : rowsText(value, Object.keys(value[0] ?? {}))]];
+  });
+}
+
+const isOverride = (input: Input) => input.kind === "quantity" && input.override === true;
+
+/** One calculator, made from its worksheet alone. Rendered at build with its start values, live afterwards. */
+export function Calculator({ sheet, catalogue, Drawing, working, instance, start, titles, base, pages }: CalculatorProps) {
+  const inputs = useMemo(() => startingAt(sheet.inputs, start), [sheet, start]);
+  const first = useCallback((held: Raw): Raw => ({ ...start, ...held }), [start]);
+  const compute = useCallback(
+    (raw: Raw): Outcome<Good> => {
+      const { answer, values, problems } = runWorksheet(sheet, raw, catalogue);
+      return { good: answer && { answer, values }, problems };
+    },
+    [sheet, catalogue],
+  );
+  const state = useForm<Good>({ instance, inputs, first, catalogue, compute, fieldCautions });
+  const { raw, view, parts, form, good, problems, stale, change } = state;
+
+  /** Where the site is published: the server does not know it. */
+  const [origin, setOrigin] = useState("");
+  useLayoutEffect(() => setOrigin(location.origin), []);
+
+  useLayoutEffect(() => {
+    if (!working) return;
+    working.classList.toggle("stale", stale);
+    if (good) fillWorking(working, good.answer.working);
+  }, [working, good, stale]);
+
+  const isShown = (key: string) => {
+    const rule = sheet.shownWhen?.[key];
+    // A value that cannot be used must not hide.
+    return !rule || rule(raw) || problems.some(({ field }) => field === key || field.startsWith(`${key}.`));
+  };
+  const shown = Object.entries(inputs).filter(([key]) => isShown(key));
+  const overrides = shown.filter(([, input]) => isOverride(input));
+  const overridden = overrides.some(([key]) => (raw[key] ?? "") !== "" || form.problems.has(key));
+  const root = base.replace(/\/$/, "");
+  const linked = { titles, sourcesPage: `${root}/sources/` };
+  const linkHere = () => {
+    flushAddress();
+    return `${location.origin}${location.pathname}${location.search}#${instance}`;
+  };
+
+  return (
+    <div class="calculator-body">
+      <form class="fields" autocomplete="off" onSubmit={(event) => event.preventDefault()} noValidate>
+        <Strays form={form} inputs={inputs} change={change} />
+        <div class="field-grid">
+          {shown.map(([key, input]) => (isOverride(input) ? null : <Field key={key} form={form} field={key} input={input} />))}
+        </div>
+        {overrides.length > 0 && (
+          <details class="overrides" open={overridden || undefined}>
+            <summary>Use other values for the metal</summary>
+            <div class="field-grid">
+              {overrides.map(([key, input]) => (
+                <Field key={key} form={form} field={key} input={input} />
+              ))}
+            </div>
+          </details>
+        )}
+      </form>
+
+      <section class={`answer answer-head${stale ? " stale" : ""}`} aria-label="Answer">
+        {stale && (
+          <p class="stale-mark">
+            {good ? "Answer for the last good values. " : "No answer yet. "}
+            {problems.length === 1 ? "One field needs another value." : `${problems.length} fields need other values.`}
+          </p>
+        )}
+        {good && <MainAnswer sheet={sheet} answer={good.answer} view={view} />}
+        {form.cautions.size > 0 && (
+          <p class="caution-pointer">
+            <strong>Caution</strong> at{" "}
+            {[...form.cautions.keys()].map((field, index) => (
+              <span key={field}>
+                {index > 0 && ", "}
+                <a href={`#${fieldId(instance, field)}`}>{inputs[field.split(".")[0] ?? ""]?.label ?? field}</a>
+              </span>
+            ))}
+          </p>
+        )}
+      </section>
+      {good && (
+        <div class={`answer answer-rest${stale ? " stale" : ""}`}>
+          {Drawing && <Drawing id={instance} values={good.values} outputs={good.answer.outputs} view={view} />}
+          <OtherAnswers sheet={sheet} answer={good.answer} view={view} />
+        </div>
+      )}
+
+      {good && !stale && (
+        <div class="beside">
+          <Remarks
+            remarks={good.answer.remarks.filter(({ level, field }) => !(field && level === "caution"))}
+            view={view}
+            {...linked}
+          />
+          {good.answer.tables?.map((table) => (
+            <ComparisonTable key={table.caption} table={table} view={view} {...linked} />
+          ))}
+        </div>
+      )}
+
+      <div class="actions not-on-paper">
+        {good && !stale && <Handoffs sheet={sheet} good={good} root={root} pages={pages} />}
+        <CopyButton text={linkHere}>Copy link with these values</CopyButton>
+        {parts.length > 0 && (
+          <button type="button" onClick={() => forgetParameters(instance)}>
+            Back to the start values
+          </button>
+        )}
+        <Elsewhere sheet={sheet} raw={raw} embedPage={`${origin}${root}/embed/${sheet.id}/`} />
+      </div>
+    </div>
+  );
+}
+
+/** Problems that belong to no field: values in an address that this calculator does not have. */
+function Strays({ form, inputs, change }: { form: Form; inputs: Inputs; change: (next: (before: Raw) => Raw) => void }) {
+  const unknown = Object.keys(form.raw).filter((key) => !Object.hasOwn(inputs, key));
+  if (unknown.length === 0) return null;
+  return (
+    <div class="strays" role="alert">
+      {unknown.map((key) => (
+        <p key={key}>{form.problems.get(key)}</p>
+      ))}
+      <button
+        type="button"
+        onClick={() =>
+          change((before) => Object.fromEntries(Object.entries(before).filter(([key]) => Object.hasOwn(inputs, key))))
+        }
+      >
+        Leave out what is not known here
+      </button>
+    </div>
+  );
+}
+
+/** Links that carry an answer on: real addresses; on this page the values are put in without loading it again. */
+function Handoffs({
+  sheet,
+  good,
+  root,
+  pages,
+}: {
+  sheet: Worksheet;
+  good: Good;
+  root: string;
+  pages: Readonly<Record<string, string>>;
+}) {
+  const handoffs = sheet.handoffs?.(good.values as never, good.answer as never) ?? [];
+  return (
+    <>
+      {handoffs.map((handoff) => {
+        const parameters = handoffParameters(handoff);
+        const path = root + (pages[handoff.to] ?? `/embed/${handoff.to}/`);
+        const hash = `#${handoff.to}`;
+        return (
+          <a
+            key={handoff.label}
+            class="button first"
+            href={`${path}?${queryText(parameters)}${hash}`}
+            onClick={(event) => {
+              const target = document.getElementById(handoff.to);
+              if (location.pathname !== path || !target || event.ctrlKey || event.metaKey || event.shiftKey) return;
+              event.preventDefault();
+              goToParameters(parameters, hash);
+              target.scrollIntoView();
+            }}
+          >
+            {handoff.label}
+          </a>
+        );
+      })}
+    </>
+  );
+}

@@ -1,0 +1,368 @@
+import type { Catalogue, MaterialFamily, MaterialId, Property } from "../../lib/catalogue.ts";
+import type { ChoiceInput, Input, ListInput, MaterialInput, QuantityInput, Raw, RawRow, TextInput } from "../../lib/inputs.ts";
+import { formatQuantity, type LengthView, unitOfView } from "../../lib/quantity/format.ts";
+import type { ParseContext } from "../../lib/quantity/parse.ts";
+import { unitOf } from "../../lib/quantity/units.ts";
+import { TurnedAngle } from "../drawings/parts/TurnedAngle.tsx";
+import { fieldLook, rangeText } from "./texts.ts";
+
+/** What every field needs to know, and what it can do. A field inside a list is named `legs.1.leg`. */
+export interface Form {
+  readonly instance: string;
+  readonly catalogue: Catalogue;
+  readonly view: LengthView;
+  readonly context: ParseContext;
+  readonly raw: Raw;
+  /** Id of the metal chosen, which may be no metal at all. */
+  readonly material: string;
+  /** Message at each field that cannot be used. */
+  readonly problems: ReadonlyMap<string, string>;
+  /** Cautions about values that can be used, at the field they are about. */
+  readonly cautions: ReadonlyMap<string, readonly string[]>;
+  /** The field being typed into, with its text as typed. */
+  readonly draft: { readonly field: string; readonly text: string } | undefined;
+  type(field: string, input: Input, text: string): void;
+  leave(): void;
+  addRow(key: string, input: ListInput): void;
+  removeRow(key: string, input: ListInput, index: number): void;
+}
+
+export function fieldId(instance: string, field: string): string {
+  return `${instance}-${field.replaceAll(".", "-")}`;
+}
+
+/** `described` lists only what is there, because a name that leads nowhere is an error for a screen reader. */
+function described(id: string, parts: Readonly<Record<string, unknown>>): string | undefined {
+  const there = Object.entries(parts).flatMap(([name, part]) => (part ? [`${id}-${name}`] : []));
+  return there.length > 0 ? there.join(" ") : undefined;
+}
+
+function Messages({ form, field, id }: { form: Form; field: string; id: string }) {
+  return (
+    <>
+      <p class="message" id={`${id}-message`} aria-live="polite">
+        {form.problems.get(field)}
+      </p>
+      {form.cautions.get(field)?.map((text) => (
+        <p class="field-caution" key={text}>
+          <strong>Caution: </strong>
+          {text}
+        </p>
+      ))}
+    </>
+  );
+}
+
+interface EntryProps {
+  readonly form: Form;
+  readonly field: string;
+  readonly input: QuantityInput | TextInput;
+  readonly text: string;
+  readonly describedBy: string | undefined;
+  readonly label?: string;
+}
+
+function Entry({ form, field, input, text, describedBy, label }: EntryProps) {
+  const number = input.kind === "quantity";
+  return (
+    <input
+      id={fieldId(form.instance, field)}
+      type="text"
+      // A number pad has no stroke for fractions.
+      inputMode={number ? (input.quantity === "length" && form.view === "fraction" ? "text" : "decimal") : "text"}
+      autocomplete="off"
+      spellcheck={false}
+      value={text}
+      aria-label={label}
+      aria-invalid={form.problems.has(field) ? "true" : undefined}
+      aria-describedby={describedBy}
+      onInput={(event) => form.type(field, input, event.currentTarget.value)}
+      onBlur={() => form.leave()}
+    />
+  );
+}
+
+function draftOf(form: Form, field: string): string | undefined {
+  return form.draft?.field === field ? form.draft.text : undefined;
+}
+
+/** The metal's own value of a property that a field may replace. */
+function ownValue(form: Form, key: string, input: QuantityInput): string {
+  const material = form.catalogue.materials[form.material as MaterialId];
+  const property = material?.[key as keyof typeof material] as Property | undefined;
+  if (!input.override || !property) return "";
+  return `The metal’s own: ${formatQuantity(property.value, input.quantity, form.view)}.`;
+}
+
+function QuantityField({ form, field, input, stored }: { form: Form; field: string; input: QuantityInput; stored: string }) {
+  const id = fieldId(form.instance, field);
+  const look = fieldLook(stored, draftOf(form, field), input.quantity, form.view, form.context);
+  const own = ownValue(form, field, input);
+  const empty = input.default === undefined && !own && input.whenEmpty ? `Left empty: ${input.whenEmpty}.` : "";
+  const help = [input.help, own, empty].filter(Boolean).join(" ");
+  const problem = form.problems.has(field);
+  return (
+    <div class="field">
+      <label for={id}>
+        {input.label}
+        {input.symbol && (
+          <>
+            {" "}
+            <i class="symbol">{input.symbol}</i>
+          </>
+        )}
+      </label>
+      <div class="entry">
+        <Entry
+          form={form}
+          field={field}
+          input={input}
+          text={look.text}
+          describedBy={described(id, { unit: look.unit, note: look.note, message: problem, help, range: true })}
+        />
+        <span class="unit" id={`${id}-unit`}>
+          {look.unit}
+        </span>
+        {field === "angle" && <TurnedAngle stored={stored} context={form.context} />}
+      </div>
+      {look.note && (
+        <p class="note" id={`${id}-note`}>
+          {look.note}
+        </p>
+      )}
+      <Messages form={form} field={field} id={id} />
+      {help && (
+        <p class="help" id={`${id}-help`}>
+          {help}
+        </p>
+      )}
+      <p class="range" id={`${id}-range`}>
+        {rangeText(input, form.view)}
+      </p>
+    </div>
+  );
+}
+
+const families: Readonly<Record<MaterialFamily, string>> = {
+  "carbon-steel": "Carbon steel",
+  stainless: "Stainless steel",
+  aluminium: "Aluminium",
+  "copper-alloy": "Copper and brass",
+  titanium: "Titanium",
+};
+
+function SelectField({
+  form,
+  field,
+  input,
+  stored,
+}: {
+  form: Form;
+  field: string;
+  input: ChoiceInput | MaterialInput;
+  stored: string;
+}) {
+  const id = fieldId(form.instance, field);
+  const materials = Object.values(form.catalogue.materials);
+  const known = input.kind === "choice" ? Object.keys(input.choices) : materials.map((material) => material.id as string);
+  const optional = input.kind === "choice" && input.default === undefined;
+  const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+  return (
+    <div class="field wide">
+      <label for={id}>{input.label}</label>
+      <select
+        id={id}
+        value={stored}
+        autocomplete="off"
+        aria-invalid={form.problems.has(field) ? "true" : undefined}
+        aria-describedby={described(id, { message: form.problems.has(field), help: input.help })}
+        onChange={(event) => form.type(field, input, event.currentTarget.value)}
+        onBlur={() => form.leave()}
+      >
+        {optional && <option value="">{sentence((input.kind === "choice" && input.whenEmpty) || "not chosen")}</option>}
+        {/* Someone else's text from an address: kept in sight until it is corrected. */}
+        {stored !== "" && !known.includes(stored) && <option value={stored}>{stored}</option>}
+        {input.kind === "choice"
+          ? Object.entries(input.choices).map(([value, words]) => (
+              <option key={value} value={value}>
+                {sentence(words)}
+              </option>
+            ))
+          : Object.entries(families).map(([family, name]) => (
+              <optgroup key={family} label={name}>
+                {materials
+                  .filter((material) => material.family === family)
+                  .map((material) => (
+                    <option key={material.id} value={material.id}>
+                      {material.name}
+                    </option>
+                  ))}
+              </optgroup>
+            ))}
+      </select>
+      <Messages form={form} field={field} id={id} />
+      {input.help && (
+        <p class="help" id={`${id}-help`}>
+          {input.help}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function TextField({ form, field, input, stored }: { form: Form; field: string; input: TextInput; stored: string }) {
+  const id = fieldId(form.instance, field);
+  return (
+    <div class="field wide">
+      <label for={id}>{input.label}</label>
+      <Entry
+        form={form}
+        field={field}
+        input={input}
+        text={stored}
+        describedBy={described(id, { message: form.problems.has(field), help: input.help })}
+      />
+      <Messages form={form} field={field} id={id} />
+      {input.help && (
+        <p class="help" id={`${id}-help`}>
+          {input.help}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function ListCell({ form, field, cell, text, label }: { form: Form; field: string; cell: Input; text: string; label: string }) {
+  if (cell.kind === "choice")
+    return (
+      <select
+        id={fieldId(form.instance, field)}
+        value={text}
+        autocomplete="off"
+        aria-label={label}
+        aria-invalid={form.problems.has(field) ? "true" : undefined}
+        onChange={(event) => form.type(field, cell, event.currentTarget.value)}
+        onBlur={() => form.leave()}
+      >
+        {cell.default === undefined && <option value="">{cell.whenEmpty ?? "not chosen"}</option>}
+        {text !== "" && !Object.hasOwn(cell.choices, text) && <option value={text}>{text}</option>}
+        {Object.entries(cell.choices).map(([value, words]) => (
+          <option key={value} value={value}>
+            {words}
+          </option>
+        ))}
+      </select>
+    );
+  if (cell.kind !== "quantity" && cell.kind !== "text") return null;
+  const id = fieldId(form.instance, field);
+  const look =
+    cell.kind === "quantity"
+      ? fieldLook(text, draftOf(form, field), cell.quantity, form.view, form.context)
+      : { text, unit: "", note: "" };
+  return (
+    <div class="entry">
+      <Entry
+        form={form}
+        field={field}
+        input={cell}
+        text={look.text}
+        label={label}
+        describedBy={described(id, { note: look.note, message: form.problems.has(field) })}
+      />
+      <span class="unit">{look.unit}</span>
+      {look.note && (
+        <p class="note" id={`${id}-note`}>
+          {look.note}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function ListField({ form, field: key, input }: { form: Form; field: string; input: ListInput }) {
+  const id = fieldId(form.instance, key);
+  const given = form.raw[key];
+  const rows: readonly RawRow[] = Array.isArray(given) ? given : input.default;
+  const columns = Object.entries(input.columns);
+  const unit = (cell: Input) =>
+    cell.kind === "quantity" ? unitOf(cell.quantity, unitOfView(cell.quantity, form.view)).text : "";
+  return (
+    <fieldset class="field wide list" data-columns={columns.length} aria-describedby={described(id, { help: input.help })}>
+      <legend>{input.label}</legend>
+      {input.help && (
+        <p class="help" id={`${id}-help`}>
+          {input.help}
+        </p>
+      )}
+      <Messages form={form} field={key} id={id} />
+      {!input.plain && (
+        <div class="list-head" aria-hidden="true">
+          {columns.map(([name, cell]) => (
+            <span key={name}>
+              {cell.label}
+              {unit(cell) && <span class="quiet"> {unit(cell)}</span>}
+            </span>
+          ))}
+        </div>
+      )}
+      {rows.map((row, index) => {
+        const fields = columns.map(([name, cell]) => ({ name, cell, field: `${key}.${index}.${name}` }));
+        return (
+          // Rows have no name of their own: their place is what the reader counts by.
+          <div class="list-row" key={index}>
+            {input.plain && (
+              <span class="row-name" aria-hidden="true">
+                {columns[0]?.[1].label} {index + 1}
+              </span>
+            )}
+            {fields.map(({ name, cell, field }) => (
+              <ListCell
+                key={name}
+                form={form}
+                field={field}
+                cell={cell}
+                text={row[name] ?? ""}
+                label={`${cell.label} ${index + 1}`}
+              />
+            ))}
+            {rows.length > input.minRows && (
+              <button
+                type="button"
+                class="remove"
+                id={`${id}-${index}-remove`}
+                aria-label={`Remove row ${index + 1} of ${input.rowName}`}
+                onClick={() => form.removeRow(key, input, index)}
+              >
+                <svg viewBox="0 0 16 16" aria-hidden="true">
+                  <path d="M3 3L13 13M13 3L3 13" />
+                </svg>
+              </button>
+            )}
+            {fields.map(({ field }) => (
+              <Messages key={field} form={form} field={field} id={fieldId(form.instance, field)} />
+            ))}
+          </div>
+        );
+      })}
+      {rows.length < input.maxRows && (
+        <button type="button" class="add" id={`${id}-add`} onClick={() => form.addRow(key, input)}>
+          Add to {input.rowName}
+        </button>
+      )}
+    </fieldset>
+  );
+}
+
+export function Field({ form, field, input }: { form: Form; field: string; input: Input }) {
+  if (input.kind === "list") return <ListField form={form} field={field} input={input} />;
+  const given = form.raw[field] ?? input.default ?? "";
+  const stored = typeof given === "string" ? given : "";
+  switch (input.kind) {
+    case "quantity":
+      return <QuantityField form={form} field={field} input={input} stored={stored} />;
+    case "text":
+      return <TextField form={form} field={field} input={input} stored={stored} />;
+    default:
+      return <SelectField form={form} field={field} input={input} stored={stored} />;
+  }
+}

@@ -1,0 +1,161 @@
+import type { Catalogue, MaterialId } from "../../lib/catalogue.ts";
+import type { Inputs, QuantityInput, Raw, RawRow } from "../../lib/inputs.ts";
+import {
+  decimalsOf,
+  type Fineness,
+  fieldText,
+  formatNumber,
+  formatQuantity,
+  type LengthView,
+  showQuantity,
+  unitOfView,
+} from "../../lib/quantity/format.ts";
+import { type ParseContext, ParseError, parseQuantity, type Typed } from "../../lib/quantity/parse.ts";
+import { fromBase, kindOf, type Quantity, unitOf } from "../../lib/quantity/units.ts";
+import { gaugeReader } from "../../lib/stock/gauge.ts";
+import type { Output } from "../../lib/worksheet.ts";
+
+/** Words and digits of a calculator: what a field keeps and shows, ranges, answers. Pure, so that tests can read it. */
+
+/** The gauge system in which gauge numbers are read just now. */
+export function contextOf(inputs: Inputs, raw: Raw, catalogue: Catalogue): ParseContext {
+  for (const [key, input] of Object.entries(inputs)) {
+    if (input.kind !== "material") continue;
+    const typed = raw[key] ?? input.default;
+    if (typeof typed === "string" && Object.hasOwn(catalogue.materials, typed))
+      return { gauge: gaugeReader(catalogue, typed as MaterialId) };
+  }
+  return {};
+}
+
+function read(text: string, quantity: Quantity, view: LengthView, context: ParseContext): Typed | undefined {
+  try {
+    return parseQuantity(text, quantity, { ...context, unit: unitOfView(quantity, view) });
+  } catch (error) {
+    if (error instanceof ParseError) return undefined;
+    throw error;
+  }
+}
+
+/**
+ * What is kept of a text typed into a field: with its unit, so that it stays what it is when the view changes.
+ * A text that cannot be read is kept as it is.
+ */
+export function storedText(typed: string, quantity: Quantity, view: LengthView, context: ParseContext): string {
+  return read(typed, quantity, view, context)?.text ?? typed;
+}
+
+export interface FieldLook {
+  /** In the field. */
+  readonly text: string;
+  /** Behind the field: the unit a bare number is in. */
+  readonly unit: string;
+  /** Below the field, when what it shows is not quite, or not plainly, what is kept. */
+  readonly note: string;
+}
+
+/**
+ * What a field looks like.
+ * @param draft - what is being typed into it just now; otherwise the stored text is shown in the units of the view
+ */
+export function fieldLook(
+  stored: string,
+  draft: string | undefined,
+  quantity: Quantity,
+  view: LengthView,
+  context: ParseContext,
+): FieldLook {
+  const own = unitOfView(quantity, view);
+  const text = draft ?? fieldText(stored, quantity, view, context);
+  const typed = read(text, quantity, view, context);
+  const unit = carriesUnit(text) ? "" : unitOf(quantity, own).text;
+  if (!typed) return { text, unit, note: "" };
+  if (unit === "")
+    return { text, unit, note: typed.unit === own ? "" : `= ${formatQuantity(typed.value, quantity, view, "setting")}` };
+  const kept = read(stored, quantity, view, context);
+  const exact = !kept || Math.abs(kept.value - typed.value) < 1e-9;
+  return { text, unit, note: exact ? "" : `kept as ${spaced(stored, quantity)}` };
+}
+
+function carriesUnit(text: string): boolean {
+  return /[a-zµ"'″′”°%#]/i.test(text.replace(/\de[+-]?\d/i, ""));
+}
+
+/** `1.2mm` as one writes it: `1.2 mm`. */
+function spaced(stored: string, quantity: Quantity): string {
+  for (const [key, unit] of Object.entries(kindOf(quantity).units))
+    if (key !== "" && stored.endsWith(key) && /[\d.]$/.test(stored.slice(0, -key.length)))
+      return `${stored.slice(0, -key.length)}${unit.text === "°" ? "" : " "}${unit.text}`;
+  return stored;
+}
+
+function trimmed(value: number, decimals: number): string {
+  const text = formatNumber(value, decimals);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+}
+
+/** The allowed range of a field, in the units of the view. */
+export function rangeText(input: QuantityInput, view: LengthView): string {
+  const { quantity, min, max, aboveMin } = input;
+  const inches = quantity === "length" && view !== "mm";
+  const number = (value: number) => (inches ? trimmed(fromBase(value, "length", "in"), 3) : trimmed(value, 3));
+  const unit = unitOf(quantity, unitOfView(quantity, view)).text;
+  const end = unit === "" || unit === "°" ? unit : ` ${unit}`;
+  return aboveMin ? `above ${number(min)}, up to ${number(max)}${end}` : `${number(min)} to ${number(max)}${end}`;
+}
+
+/** A ±: a fraction would hide it, so inches are decimal here. */
+export function plusMinusText(value: number, quantity: Quantity, view: LengthView, fineness?: Fineness): string {
+  return formatQuantity(value, quantity, view === "fraction" ? "inch" : view, fineness);
+}
+
+export interface OutputLook {
+  readonly number: string;
+  readonly unit: string;
+  /** How far a fraction is from the answer. */
+  readonly off?: string;
+}
+
+/** One value of an answer, ready to be read. Lists are shown as tables and have no such text. */
+export function outputLook(output: Output, value: unknown, view: LengthView): OutputLook {
+  if (value === null || value === undefined) return { number: "not known", unit: "" };
+  if (output.kind === "choice") return { number: output.choices[String(value)] ?? String(value), unit: "" };
+  if (output.kind !== "quantity" || typeof value !== "number") return { number: String(value), unit: "" };
+  if (output.asPercent) return { number: formatNumber(100 * value, 0), unit: "%" };
+  const { number, unit, error } = showQuantity(value, output.quantity, view, output.fineness);
+  return error && !/^[+−]0\.00 /.test(error) ? { number, unit, off: error } : { number, unit };
+}
+
+/** As one text: `82.83 mm`. */
+export function outputText(output: Output, value: unknown, view: LengthView): string {
+  const { number, unit, off } = outputLook(output, value, view);
+  const whole = unit === "" || unit === "°" ? number + unit : `${number} ${unit}`;
+  return off ? `${whole} (${off})` : whole;
+}
+
+/** A number in the working: always in base units, since a formula may mix lengths with forces. */
+export function workedNumber(value: number | string, quantity: Quantity, fineness: Fineness = "size", decimals?: number): string {
+  if (typeof value === "string") return value;
+  if (quantity === "angle" || quantity === "ratio" || quantity === "count") return trimmed(value, decimals ?? 3);
+  return formatNumber(value, decimals ?? decimalsOf(quantity, "mm", fineness));
+}
+
+/** Text of every input that is not at its default, as words for the command line; lists as JSON. */
+export function commandLine(id: string, inputs: Inputs, parts: readonly (readonly [string, string])[], raw: Raw): string {
+  const words = parts.map(([key, text]) => {
+    const input = inputs[key];
+    const rows = raw[key];
+    const value = input?.kind === "list" && Array.isArray(rows) ? rowsJson(rows, input.plain) : text;
+    return shellWord(`${key}=${value}`);
+  });
+  return ["npm run -s calc --", id, ...words].join(" ");
+}
+
+function rowsJson(rows: readonly RawRow[], plain: boolean | undefined): string {
+  const filled = rows.map((row) => Object.fromEntries(Object.entries(row).filter(([, cell]) => cell !== "")));
+  return JSON.stringify(plain ? rows.map((row) => Object.values(row)[0] ?? "") : filled);
+}
+
+function shellWord(word: string): string {
+  return /^[\w./:=,+-]+$/.test(word) ? word : `'${word.replaceAll("'", String.raw`'\''`)}'`;
+}

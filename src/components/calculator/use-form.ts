@@ -1,0 +1,183 @@
+import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
+import type { Catalogue } from "../../lib/catalogue.ts";
+import type { InputError } from "../../lib/input-error.ts";
+import type { Inputs, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
+import type { LengthView } from "../../lib/quantity/format.ts";
+import { unitsView, watchUnits } from "../units.ts";
+import { addressParameters, watchAddress, writeSoon } from "./address-bar.ts";
+import { type Form, fieldId } from "./Fields.tsx";
+import { contextOf, storedText } from "./texts.ts";
+
+/** What a form is worth: something to show, or what is wrong with it. */
+export interface Outcome<Good> {
+  readonly good?: Good | undefined;
+  readonly problems: readonly InputError[];
+}
+
+interface Options<Good> {
+  /** Names the form in addresses and in the page. */
+  readonly instance: string;
+  readonly inputs: Inputs;
+  /** All values of the form, from those the address holds; with none, what the server rendered. Must stay the same function. */
+  readonly first: (held: Raw) => Raw;
+  readonly catalogue: Catalogue;
+  /** Must be the same function from one rendering to the next. */
+  readonly compute: (raw: Raw) => Outcome<Good>;
+  /** Cautions to stand at fields whose values can be used. */
+  readonly fieldCautions?: (good: Good, view: LengthView) => ReadonlyMap<string, readonly string[]>;
+}
+
+export interface FormState<Good> {
+  readonly raw: Raw;
+  readonly view: LengthView;
+  /** `[key, text]` of every value that is not at its default. */
+  readonly parts: readonly [string, string][];
+  readonly form: Form;
+  /** The last outcome that could be shown; of earlier values while `stale`. */
+  readonly good: Good | undefined;
+  readonly problems: readonly InputError[];
+  readonly stale: boolean;
+  change(next: (before: Raw) => Raw): void;
+}
+
+/** How long after a stroke a value that cannot be used is left in peace: `3/` is on its way to `3/64`. */
+const patience = 500;
+
+/** An error in one row of a list belongs to the same cell after rows were moved, so fields are named by their place. */
+function withCell(rows: readonly RawRow[], field: string, text: string): RawRow[] {
+  const [, index, column] = field.split(".");
+  return rows.map((row, at) => (String(at) === index && column !== undefined ? { ...row, [column]: text } : row));
+}
+
+function rowsOf(before: Raw, key: string, input: ListInput): readonly RawRow[] {
+  const rows = before[key];
+  return Array.isArray(rows) ? rows : input.default;
+}
+
+function materialOf(inputs: Inputs, raw: Raw): string {
+  for (const [key, input] of Object.entries(inputs)) {
+    const typed = raw[key];
+    if (input.kind === "material") return typeof typed === "string" ? typed : input.default;
+  }
+  return "";
+}
+
+const noCautions: ReadonlyMap<string, readonly string[]> = new Map();
+
+/**
+ * A form whose state is the address: rendered from its start values, then whatever the address holds, then what is typed.
+ * Values that cannot be used stay in the form and in the address, and the last outcome that could be shown stays beside them.
+ */
+export function useForm<Good>(options: Options<Good>): FormState<Good> {
+  const { instance, inputs, first, catalogue, compute } = options;
+  const [raw, setRaw] = useState<Raw>(() => first({}));
+  const [view, setView] = useState<LengthView>("mm");
+  const [draft, setDraft] = useState<Form["draft"]>();
+  const [typing, setTyping] = useState(false);
+  const timer = useRef<ReturnType<typeof setTimeout>>();
+  const focusNext = useRef("");
+  const edited = useRef(false);
+
+  const parts = addressParts(inputs, raw);
+  const query = queryText(parts);
+  const written = useRef("");
+  written.current = query;
+
+  const outcome = useMemo(() => compute(raw), [compute, raw]);
+  const settled = useRef(outcome);
+  if (!typing || outcome.problems.length === 0) settled.current = outcome;
+  const { problems } = settled.current;
+  const lastGood = useRef<Good>();
+  if (outcome.good !== undefined) lastGood.current = outcome.good;
+  const stale = problems.length > 0;
+
+  useLayoutEffect(() => {
+    const read = () => {
+      const given = first(rawFromAddress(instance, inputs, addressParameters()));
+      if (queryText(addressParts(inputs, given)) === written.current && Object.keys(given).every((key) => key in inputs)) return;
+      // Answers to what stood here before are not the last good ones of these values.
+      lastGood.current = undefined;
+      setDraft(undefined);
+      setTyping(false);
+      setRaw(given);
+    };
+    read();
+    setView(unitsView());
+    const leave = [watchAddress(read), watchUnits(() => setView(unitsView()))];
+    return () => {
+      for (const stop of leave) stop();
+    };
+  }, [instance, inputs, first]);
+
+  // The query is the parts as one text, which can be compared.
+  useLayoutEffect(() => {
+    if (edited.current) writeSoon(instance, parts);
+  }, [instance, query]);
+
+  useLayoutEffect(() => {
+    if (focusNext.current === "") return;
+    document.getElementById(focusNext.current)?.focus();
+    focusNext.current = "";
+  });
+
+  const context = contextOf(inputs, raw, catalogue);
+  const change = (next: (before: Raw) => Raw) => {
+    edited.current = true;
+    setRaw(next);
+  };
+  const firstColumn = (input: ListInput) => Object.keys(input.columns)[0] ?? "";
+  const good = lastGood.current;
+
+  const form: Form = {
+    instance,
+    catalogue,
+    view,
+    context,
+    raw,
+    material: materialOf(inputs, raw),
+    draft,
+    problems: new Map(problems.map((problem) => [problem.field, problem.text(view)])),
+    cautions: (!stale && good !== undefined && options.fieldCautions?.(good, view)) || noCautions,
+    type(field, input, text) {
+      const stored = input.kind === "quantity" ? storedText(text, input.quantity, view, context) : text;
+      if (input.kind === "quantity" || input.kind === "text") {
+        setDraft({ field, text });
+        setTyping(true);
+        clearTimeout(timer.current);
+        timer.current = setTimeout(() => setTyping(false), patience);
+      }
+      change((before) => {
+        const [key = ""] = field.split(".");
+        const list = inputs[key];
+        return { ...before, [key]: list?.kind === "list" ? withCell(rowsOf(before, key, list), field, stored) : stored };
+      });
+    },
+    leave() {
+      setDraft(undefined);
+      setTyping(false);
+    },
+    addRow(key, input) {
+      change((before) => {
+        const rows = rowsOf(before, key, input);
+        focusNext.current = fieldId(instance, `${key}.${rows.length}.${firstColumn(input)}`);
+        const empty = Object.entries(input.columns).map(([name, cell]) => [name, ("default" in cell && cell.default) || ""]);
+        return { ...before, [key]: [...rows, Object.fromEntries(empty)] };
+      });
+    },
+    removeRow(key, input, index) {
+      change((before) => {
+        const after = rowsOf(before, key, input).filter((_, at) => at !== index);
+        const next = Math.min(index, after.length - 1);
+        focusNext.current =
+          after.length === 0
+            ? `${fieldId(instance, key)}-add`
+            : after.length > input.minRows
+              ? `${fieldId(instance, `${key}.${next}`)}-remove`
+              : fieldId(instance, `${key}.${next}.${firstColumn(input)}`);
+        return { ...before, [key]: after };
+      });
+    },
+  };
+  return { raw, view, parts, form, good, problems, stale, change };
+}
