@@ -5,9 +5,15 @@ export function sidewaysOverflow(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const root = document.documentElement;
     if (root.scrollWidth <= root.clientWidth) return [];
-    const wide = [...document.body.querySelectorAll("*")].filter(
-      (element) => element.getBoundingClientRect().right > root.clientWidth + 1,
-    );
+    const limit = root.clientWidth + 1;
+    const isOut = (element: Element) => element.getBoundingClientRect().right > limit;
+    /** Inside something that fits and cuts off or scrolls what does not. */
+    const isHeld = (element: Element) => {
+      for (let around = element.parentElement; around && around !== document.body; around = around.parentElement)
+        if (getComputedStyle(around).overflowX !== "visible" && !isOut(around)) return true;
+      return false;
+    };
+    const wide = [...document.body.querySelectorAll("*")].filter((element) => isOut(element) && !isHeld(element));
     const inner = wide.filter((element) => !wide.some((other) => other !== element && element.contains(other)));
     return [
       `page is ${root.scrollWidth} px wide on a screen of ${root.clientWidth}`,
@@ -27,8 +33,9 @@ export function smallControls(page: Page, least: number): Promise<string[]> {
     );
     const inSentence = (element: Element) => {
       if (element.tagName !== "A" || getComputedStyle(element).display !== "inline") return false;
-      const around = element.parentElement?.textContent?.trim() ?? "";
-      return around.length > (element.textContent?.trim().length ?? 0);
+      let block = element.parentElement;
+      while (block && getComputedStyle(block).display === "inline") block = block.parentElement;
+      return (block?.textContent ?? "").trim().length > (element.textContent ?? "").trim().length;
     };
     return [...controls].flatMap((control) => {
       if (!control.checkVisibility({ visibilityProperty: true, opacityProperty: true }) || inSentence(control)) return [];

@@ -103,16 +103,22 @@ export const test = base.extend<{ open: Open }>({
 
 export { expect };
 
-/** Faults axe finds by the rules of WCAG 2.2 AA and its own good practice, a line each; none is what a test wants. */
-export async function accessibilityFaults(page: Page): Promise<string[]> {
+/** The rules of WCAG 2.2 AA and axe's own good practice. */
+const ruleSets = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+/**
+ * Faults axe finds, a line each.
+ * @param rules - only these rules, instead of all of WCAG 2.2 AA and good practice
+ */
+export async function accessibilityFaults(page: Page, rules?: readonly string[]): Promise<string[]> {
   await page.evaluate(axe.source);
-  const { violations } = await page.evaluate(async () => {
-    const runner = (globalThis as unknown as { axe: typeof import("axe-core") }).axe;
-    return runner.run(document, {
-      runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"],
-      resultTypes: ["violations"],
-    });
-  });
+  const { violations } = await page.evaluate(
+    (runOnly) => {
+      const runner = (globalThis as unknown as { axe: typeof import("axe-core") }).axe;
+      return runner.run(document, { runOnly: { type: runOnly.type, values: [...runOnly.values] }, resultTypes: ["violations"] });
+    },
+    rules ? ({ type: "rule", values: rules } as const) : ({ type: "tag", values: ruleSets } as const),
+  );
   return violations.flatMap(({ id, help, nodes }) =>
     nodes.map((node) => `${id}: ${help}: ${node.target.join(" ")} ${node.html.slice(0, 160)}`),
   );

@@ -38,7 +38,7 @@ test("the content security policy stops inline scripts, inline styles and markup
   expect(worked).toEqual([]);
   for (const directive of ["require-trusted-types-for", "style-src"])
     await expect
-      .poll(() => noticed.filter((text) => text.startsWith(`policy: ${directive}`)).length, directive)
+      .poll(() => noticed.filter((text) => text.startsWith(`policy: ${directive}`)).length, { message: directive })
       .toBeGreaterThan(0);
 });
 
