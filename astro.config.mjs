@@ -30,7 +30,16 @@ export default defineConfig({
   build: { format: "directory", inlineStylesheets: "never" },
   vite: {
     plugins: [catalogueModule()],
-    build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+    build: {
+      assetsInlineLimit: 0,
+      modulePreload: { polyfill: false },
+      rolldownOptions: {
+        onLog(level, log, report) {
+          // Astro marks modules of its own in a way the bundler warns of; nothing here can change that.
+          if (log.code !== "MODULE_LEVEL_DIRECTIVE") report(level, log);
+        },
+      },
+    },
   },
   devToolbar: { enabled: false },
 });
