@@ -260,7 +260,15 @@ export const generalTolerancesSchema = group({
   return { linear, angular: { ...angular, classes: { f: degrees("f"), m: degrees("m"), c: degrees("c"), v: degrees("v") } } };
 });
 
-export const markingSchema = entries(group({ name: words, error: number(0.005, 5, "mm"), basis: words, ...cited }));
+export const markingSchema = entries(
+  group({
+    name: words,
+    error: number(0.005, 5, "mm"),
+    reach: number(10, 10_000, "mm").optional(),
+    basis: words,
+    ...cited,
+  }),
+);
 
 // ---- this shop ----
 

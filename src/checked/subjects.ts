@@ -23,6 +23,7 @@ import {
 import { foldedEdgeKinds, usualLegEnd } from "../lib/bending/symbols.ts";
 import { type Catalogue, materialIds, toleranceClasses } from "../lib/catalogue.ts";
 import type { Inputs, Raw, RawRow } from "../lib/inputs.ts";
+import { chainError, datumPairError } from "../lib/marking/line-error.ts";
 import { nearestFraction } from "../lib/quantity/fraction.ts";
 import { parseQuantity } from "../lib/quantity/parse.ts";
 import { worksheetById } from "../lib/registry.ts";
@@ -224,6 +225,14 @@ const subjects: Readonly<Record<string, Subject>> = {
     outputs({
       tolerance: angularTolerance(generalTolerances, oneOf(toleranceClasses, given.word("class")), given.number("side")),
     }),
+  chainError: (given) => {
+    const error = chainError({ perLine: given.number("perLine"), count: given.number("count") });
+    return outputs({ worst: error.worst, likely: error.likely });
+  },
+  datumPairError: (given) => {
+    const error = datumPairError({ perLine: given.number("perLine") });
+    return outputs({ worst: error.worst, likely: error.likely });
+  },
   studentQuantile: (given) => outputs({ t: studentQuantile(given.number("probability") / 100, given.number("freedom")) }),
   meanUncertainty: (given) =>
     outputs({ uncertainty: meanUncertainty({ spread: given.number("spread"), count: given.number("count") }) }),

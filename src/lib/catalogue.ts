@@ -239,6 +239,8 @@ export interface MarkingMethod {
   readonly name: string;
   /** ± one line [mm], two standard deviations */
   readonly error: number;
+  /** How far from the edge the usual tool gets [mm]. */
+  readonly reach?: number;
   readonly basis: string;
   readonly source: string;
   readonly seen: Seen;

@@ -2,14 +2,20 @@ import type { Worksheet } from "./worksheet.ts";
 import bendLength from "./worksheets/bend-length.ts";
 import brakeLoad from "./worksheets/brake-load.ts";
 import foldedEdge from "./worksheets/folded-edge.ts";
+import holeCircle from "./worksheets/hole-circle.ts";
 import lengthReader from "./worksheets/length-reader.ts";
+import linePosition from "./worksheets/line-position.ts";
 import practicePieces from "./worksheets/practice-pieces.ts";
 import smallestRadius from "./worksheets/smallest-radius.ts";
 import springback from "./worksheets/springback.ts";
+import squareCheck from "./worksheets/square-check.ts";
 
 /** Every calculator, in the order of the handbook. */
 export const worksheets: readonly Worksheet[] = [
   lengthReader,
+  linePosition,
+  holeCircle,
+  squareCheck,
   bendLength,
   practicePieces,
   smallestRadius,

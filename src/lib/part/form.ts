@@ -2,6 +2,7 @@ import { type Hardness, hardnessGroups } from "../bending/handbook-allowances.ts
 import { bendMethods } from "../bending/methods.ts";
 import * as symbols from "../bending/symbols.ts";
 import type { Inputs, QuantityInput, Values } from "../inputs.ts";
+import { markingChoices } from "../marking/methods.ts";
 import { materialInput } from "../stock/material.ts";
 
 /**
@@ -166,12 +167,7 @@ export const partInputs = {
   marking: {
     kind: "choice",
     label: "Lines are marked with",
-    choices: {
-      "rule-and-scriber": "rule and scriber",
-      "combination-square": "combination square",
-      "caliper-scribe": "caliper run along the edge",
-      "height-gauge": "height gauge",
-    },
+    choices: markingChoices,
     default: "caliper-scribe",
   },
   quantity: { kind: "quantity", quantity: "count", label: "Number of parts", min: 1, max: 10_000, default: "1" },
