@@ -38,7 +38,7 @@ describe("calc ID key=value", () => {
     const printed = answer("bend-length", "thickness=0.04in", "radius=0.16 in", "method=faa-handbook", 'legs=["1in",50,"25.4"]');
     expect(Object.keys(printed)).toEqual(["id", "inputs", "outputs", "cautions", "sources"]);
     expect(printed.inputs).toMatchObject({ thickness: 1.016, radius: 4.064, angle: 90, kFactor: 0.45, legs: [25.4, 50, 25.4] });
-    expect(printed.outputs?.setback).toBe(1.016 + 4.064);
+    expect(printed.outputs?.setback).toBeCloseTo(0.2 * 25.4, 12);
   });
 
   test("takes the defaults for what is left out", () => {
