@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { mostFingers } from "../lib/bending/finger-set.ts";
 import { setback } from "../lib/bending/setback.ts";
 import {
   type MaterialId,
@@ -7,9 +8,12 @@ import {
   type ToleranceClass,
   toleranceClasses,
   trades,
+  weldTimers,
 } from "../lib/catalogue.ts";
+import { outlinePlay } from "../lib/punching/shop-punches.ts";
 import { type GaugeReader, ParseError, parseQuantity } from "../lib/quantity/parse.ts";
 import { kindOf, type Quantity, toBase } from "../lib/quantity/units.ts";
+import { leastSpacing } from "../lib/rolling/three-roll.ts";
 
 /** A group of named values in which every name must be known; the message lists the names that are. */
 function group<const S extends z.core.$ZodLooseShape>(shape: S) {
@@ -302,6 +306,47 @@ function typed(quantity: Quantity, min: number, max: number) {
 
 const length = (min: number, max: number) => typed("length", min, max);
 
+/** A punch, or the opening of a die, with whatever else its line has. */
+function outline<const S extends z.core.$ZodLooseShape>(rest: S) {
+  const side = length(1, 150);
+  return z.discriminatedUnion(
+    "shape",
+    [
+      group({ shape: z.literal("round"), diameter: side, ...rest }),
+      group({ shape: z.literal("square"), width: side, ...rest }),
+      group({ shape: z.literal("rectangle"), width: side, height: side, ...rest }),
+    ],
+    { error: "must be round, square or rectangle" },
+  );
+}
+
+const dieLetter = z.string().regex(/^[A-Z]{1,2}$/, { error: "must be one or two capital letters" });
+
+/** Most that a die may be larger than its punch: beyond it the sheet is drawn in, not cut. */
+const largestPlay = 2;
+
+const punchSet = group({
+  name: words,
+  force: typed("force", 500, 2_000_000),
+  throat: length(20, 2000),
+  punches: z.array(outline({ die: dieLetter })).min(1),
+  dies: z.array(outline({ letter: dieLetter })).min(1),
+}).superRefine(({ punches, dies }, check) => {
+  const fault = (path: PropertyKey[], message: string) => void check.addIssue({ code: "custom", path, message });
+  dies.forEach(({ letter }, i) => {
+    if (dies.findIndex((die) => die.letter === letter) < i) fault(["dies", i, "letter"], `${letter} is there twice`);
+  });
+  for (const [i, punch] of punches.entries()) {
+    const die = dies.find(({ letter }) => letter === punch.die);
+    const plays = die && outlinePlay(punch, die);
+    const path = ["punches", i, "die"];
+    if (!die) fault(path, `${punch.die} is not among the dies; known are ${dies.map(({ letter }) => letter).join(", ")}`);
+    else if (!plays) fault(path, `${punch.die} is ${die.shape}, the punch is ${punch.shape}`);
+    else if (!plays.every((play) => play > 0 && play <= largestPlay))
+      fault(path, `${punch.die} must be larger than its punch, by ${largestPlay} mm at most`);
+  }
+});
+
 /** The legs of a bend beyond this angle may have been measured in two ways, so its deduction cannot be judged. */
 const largestJudged = 90;
 
@@ -338,7 +383,7 @@ export function shopSchema(gaugeOf: (material: MaterialId) => GaugeReader) {
     brake: group({
       name: words,
       rating: inMaterial({ length: length(100, 6000) }),
-      fingers: z.array(length(5, 2000)).min(1),
+      fingers: z.array(length(5, 2000)).min(1).max(mostFingers),
       fingerHeight: length(10, 500),
       noseRadius: length(0, 20),
       shortestLeg: length(1, 100),
@@ -348,6 +393,47 @@ export function shopSchema(gaugeOf: (material: MaterialId) => GaugeReader) {
       path: ["shortestLeg"],
       error: "must be less than longestLeg",
     }),
+    punch: punchSet,
+    rolls: group({
+      name: words,
+      rating: inMaterial({ length: length(100, 6000) }),
+      width: length(100, 6000),
+      frontRoll: length(5, 500),
+      rearRoll: length(5, 500),
+      spacing: length(5, 1000),
+      screwPitch: length(0.2, 20),
+      smallestDiameter: length(5, 2000),
+      risePerPass: length(0.5, 50),
+    }).superRefine((rolls, check) => {
+      const least = leastSpacing(rolls);
+      if (rolls.spacing < least)
+        check.addIssue({
+          code: "custom",
+          path: ["spacing"],
+          message: `${rolls.spacing} mm; must be at least ${least.toFixed(2)} mm, or the rear roll meets the lower front roll`,
+        });
+    }),
+    welder: group({
+      name: words,
+      power: typed("power", 0.5, 500),
+      largestForce: typed("force", 100, 50_000),
+      largestCurrent: typed("current", 1, 100),
+      tipFace: length(2, 20),
+      throat: length(20, 2000),
+      thinnest: length(0.2, 6),
+      thickest: length(0.3, 6),
+      time: z.enum(weldTimers),
+    }).refine(({ thinnest, thickest }) => thinnest < thickest, { path: ["thinnest"], error: "must be less than thickest" }),
+    furnaces: z.array(
+      group({
+        name: words,
+        hottest: typed("temperature", 100, 1800),
+        control: number(0.1, 100, "°C"),
+        width: length(20, 5000),
+        height: length(20, 5000),
+        depth: length(20, 5000),
+      }),
+    ),
     stock: z.array(inMaterial({ width: length(50, 3000), length: length(50, 6000) })).min(1),
     bends: z.array(
       inMaterial({

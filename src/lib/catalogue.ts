@@ -214,6 +214,81 @@ export interface Brake {
   readonly largestSwing: number;
 }
 
+/** Outline of a punch, or of the opening of a die. Lengths in mm. */
+export type Outline =
+  | { readonly shape: "round"; readonly diameter: number }
+  | { readonly shape: "square"; readonly width: number }
+  | { readonly shape: "rectangle"; readonly width: number; readonly height: number };
+
+export type Punch = Outline & {
+  /** Letter of the die that belongs to it. */
+  readonly die: string;
+};
+export type Die = Outline & { readonly letter: string };
+
+/** A hand-worked punch with a set of punches and dies. */
+export interface PunchSet {
+  readonly name: string;
+  /** N, from the plate */
+  readonly force: number;
+  /** mm, from the middle of the punch to the frame: how far from an edge a hole can be */
+  readonly throat: number;
+  readonly punches: readonly Punch[];
+  readonly dies: readonly Die[];
+}
+
+/** Slip rolls: two front rolls that pinch the sheet and a rear roll that curves it. Lengths in mm. */
+export interface Rolls {
+  readonly name: string;
+  readonly rating: Rating;
+  readonly width: number;
+  /** Diameters. */
+  readonly frontRoll: number;
+  readonly rearRoll: number;
+  /** Level, from the pinch line to the centre of the rear roll. */
+  readonly spacing: number;
+  readonly screwPitch: number;
+  /** Smallest inside diameter by the plate or the manual. */
+  readonly smallestDiameter: number;
+  /** Most that the rear roll is raised between two passes. */
+  readonly risePerPass: number;
+}
+
+export const weldTimers = ["finger-switch", "timer"] as const;
+
+/** A spot welder. Lengths in mm. */
+export interface Welder {
+  readonly name: string;
+  /** kVA on the plate, at a duty of 50 % */
+  readonly power: number;
+  /** N, between the tips */
+  readonly largestForce: number;
+  /** kA */
+  readonly largestCurrent: number;
+  /** Diameter. */
+  readonly tipFace: number;
+  /** From the tips to the frame: how far from an edge a spot can be. */
+  readonly throat: number;
+  /** Each of two mild steel sheets. */
+  readonly thinnest: number;
+  readonly thickest: number;
+  /** What ends the weld: the finger that lets go, or a timer. */
+  readonly time: (typeof weldTimers)[number];
+}
+
+/** A furnace for annealing. Lengths in mm. */
+export interface Furnace {
+  readonly name: string;
+  /** °C */
+  readonly hottest: number;
+  /** ± °C, how well it holds what was set */
+  readonly control: number;
+  /** Clear inside. */
+  readonly width: number;
+  readonly height: number;
+  readonly depth: number;
+}
+
 /** A bend measured in this shop. Lengths in mm. */
 export interface MeasuredBend {
   readonly material: MaterialId;
@@ -249,6 +324,10 @@ export interface MarkingMethod {
 export interface Shop {
   readonly name: string;
   readonly brake: Brake;
+  readonly punch: PunchSet;
+  readonly rolls: Rolls;
+  readonly welder: Welder;
+  readonly furnaces: readonly Furnace[];
   readonly stock: readonly StockSheet[];
   readonly bends: readonly MeasuredBend[];
 }

@@ -9,6 +9,38 @@ brake:
   shortestLeg: 8 mm
   longestLeg: 600 mm
   largestSwing: 135 deg
+punch:
+  name: Punch A
+  force: 30 kN
+  throat: 200 mm
+  punches:
+    - { shape: round, diameter: 1/4 in, die: A }
+    - { shape: rectangle, width: 10 mm, height: 4 mm, die: B }
+  dies:
+    - { letter: A, shape: round, diameter: 6.5 mm }
+    - { letter: B, shape: rectangle, width: 10.1 mm, height: 4.1 mm }
+rolls:
+  name: Rolls A
+  rating: { material: steel-galv, thickness: 20 ga, length: 900 mm }
+  width: 915 mm
+  frontRoll: 2 in
+  rearRoll: 50 mm
+  spacing: 55 mm
+  screwPitch: 1.5 mm
+  smallestDiameter: 80 mm
+  risePerPass: 2 mm
+welder:
+  name: Welder A
+  power: 12 kVA
+  largestForce: 250 lbf
+  largestCurrent: 6500 A
+  tipFace: 3/16 in
+  throat: 200 mm
+  thinnest: 0.5 mm
+  thickest: 1.2 mm
+  time: timer
+furnaces:
+  - { name: Furnace A, hottest: 1900 °F, control: 15, width: 8 in, height: 120 mm, depth: 250 mm }
 stock:
   - { material: steel-cr, thickness: 0.8 mm, width: 1000 mm, length: 2000 mm }
   - { material: al-3003-h14, thickness: 16 ga, width: 48 in, length: 96 in }

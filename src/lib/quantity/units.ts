@@ -137,6 +137,13 @@ export const quantityKinds = {
     example: "8 kA or 8000 A",
     units: { kA: { text: "kA", factor: 1 }, A: { text: "A", factor: 0.001 } },
   },
+  power: {
+    name: "power",
+    base: "kVA",
+    decimals: 0,
+    example: "16 kVA",
+    units: { kVA: { text: "kVA", factor: 1 } },
+  },
   temperature: {
     name: "temperature",
     base: "°C",
