@@ -125,12 +125,12 @@ export function checkRange(field: string, range: Range, value: number, typed: un
   if (quantity === "count" && Number.isFinite(value) && !Number.isInteger(value))
     throw new InputError(field, typed, say`${label} must be a whole number ${allowed(range)}; it is ${String(value)}.`);
   if (value >= min && value <= max && !(aboveMin && value === min)) return;
-  const given = Number.isFinite(value) ? exact(value, quantity) : say`not a number`;
+  const given = Number.isFinite(value) ? exactly(value, quantity) : say`not a number`;
   throw new InputError(field, typed, say`${label} must be ${allowed(range)}; it is ${given}.`);
 }
 
-/** The value given, with digits enough to see why it was refused. */
-function exact(value: number, quantity: Quantity): Phrase {
+/** The value given, with digits enough to see why it was refused: a millimetre size that rounds to its limit shows more. */
+export function exactly(value: number, quantity: Quantity): Phrase {
   if (quantity === "length") {
     const rounds = Math.abs(Math.round(value * 100) / 100 - value) < 1e-9;
     return rounds ? say`${amount(value, quantity, "setting")}` : [`${Number(value.toPrecision(6))} mm`];

@@ -1,6 +1,6 @@
 import type { Formula, FormulaInput, FormulaSymbol } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRanges } from "../inputs.ts";
+import { checkRanges, exactly } from "../inputs.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { allowance, type FoldedEdgeKind, thickness } from "./symbols.ts";
 
@@ -118,7 +118,7 @@ function roundEdge({ kind, thickness: sheet, width, gap }: FoldedEdgeSize): Fold
       width,
       say`Width of the folded edge must be at least ${mm(least)} for this gap and thickness, ${
         kind === "teardrop" ? "or the edge does not reach the sheet beyond its loop" : "which the round part alone takes"
-      }; it is ${mm(width)}.`,
+      }; it is ${exactly(width, "length")}.`,
     );
   const past = kind === "teardrop" ? 2 * Math.atan(radius / straight) : 0;
   const arc = (Math.PI + past) * (radius + sheet / 2);

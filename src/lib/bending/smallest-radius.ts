@@ -1,7 +1,7 @@
 import type { Catalogue, Material, RadiusByAlloy, RadiusByStrength, Seen } from "../catalogue.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRange, checkRanges } from "../inputs.ts";
+import { checkRange, checkRanges, exactly } from "../inputs.ts";
 import { amount, mm, type Phrase, say } from "../quantity/phrase.ts";
 import { insideRadius, thickness } from "./symbols.ts";
 
@@ -83,7 +83,7 @@ function columnFor(edges: readonly number[], sheet: number): number {
   throw new InputError(
     "thickness",
     sheet,
-    say`The table of smallest radii goes up to a thickness of ${mm(edges.at(-1) ?? 0)}; it is ${mm(sheet)}.`,
+    say`The table of smallest radii goes up to a thickness of ${mm(edges.at(-1) ?? 0)}; it is ${exactly(sheet, "length")}.`,
   );
 }
 
@@ -108,7 +108,7 @@ export function radiusByStrength(
     throw new InputError(
       "tensileStrength",
       sheet.tensileStrength,
-      say`The table of smallest radii goes up to a tensile strength of ${amount(table.classes.at(-1)?.upTo ?? 0, "stress")}; it is ${amount(sheet.tensileStrength, "stress")}.`,
+      say`The table of smallest radii goes up to a tensile strength of ${amount(table.classes.at(-1)?.upTo ?? 0, "stress")}; it is ${exactly(sheet.tensileStrength, "stress")}.`,
     );
   const column = columnFor(table.thickness, sheet.thickness) + (sheet.severe ? 1 : 0);
   return row.radius[Math.min(column, row.radius.length - 1)] as number;

@@ -13,6 +13,7 @@ import {
 import * as symbols from "../bending/symbols.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
+import { exactly } from "../inputs.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
@@ -162,7 +163,7 @@ export default worksheet({
         throw new InputError(
           `legs.${index}.leg`,
           leg,
-          say`Leg ${index + 1} must be at least ${mm(ends * sb)}, the part of it that lies in ${ends === 1 ? "its bend" : "its two bends"}; it is ${mm(leg)}.`,
+          say`Leg ${index + 1} must be at least ${mm(ends * sb)}, the part of it that lies in ${ends === 1 ? "its bend" : "its two bends"}; it is ${exactly(leg, "length")}.`,
         );
     });
 

@@ -10,7 +10,7 @@ import {
 import * as symbols from "../bending/symbols.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import type { QuantityInput } from "../inputs.ts";
+import { exactly, type QuantityInput } from "../inputs.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import {
   countToHalve,
@@ -177,14 +177,14 @@ export default worksheet({
           throw new InputError(
             `pieces.${index}.${key}`,
             piece[key],
-            say`${key === "legA" ? "Leg A" : "Leg B"} of piece ${index + 1} must be at least ${mm(sb)}, the part of it that lies in the bend; it is ${mm(piece[key])}.`,
+            say`${key === "legA" ? "Leg A" : "Leg B"} of piece ${index + 1} must be at least ${mm(sb)}, the part of it that lies in the bend; it is ${exactly(piece[key], "length")}.`,
           );
       const least = piece.legA + piece.legB - 2 * sb;
       if (!(piece.flat > least))
         throw new InputError(
           `pieces.${index}.flat`,
           piece.flat,
-          say`Flat length of piece ${index + 1} must be above ${mm(least)}, the straight parts of its legs, or nothing is left for the bend; it is ${mm(piece.flat)}.`,
+          say`Flat length of piece ${index + 1} must be above ${mm(least)}, the straight parts of its legs, or nothing is left for the bend; it is ${exactly(piece.flat, "length")}.`,
         );
     });
 
