@@ -8,9 +8,10 @@ import { phraseText } from "../../lib/quantity/phrase.ts";
 import { type Answer, type Handoff, runWorksheet, type Worksheet } from "../../lib/worksheet.ts";
 import type { DrawingProps } from "../drawings/parts/Drawing.tsx";
 import { ComparisonTable, MainAnswer, OtherAnswers, Remarks, type SourceTitles } from "./Answer.tsx";
-import { flushAddress, forgetParameters, goToParameters } from "./address-bar.ts";
+import { flushAddress, goToParameters, replaceParameters } from "./address-bar.ts";
 import { CopyButton, Elsewhere } from "./Elsewhere.tsx";
-import { Field, type Form, fieldId } from "./Fields.tsx";
+import { Field, fieldId } from "./Fields.tsx";
+import { Strays } from "./Strays.tsx";
 import { type Outcome, useForm } from "./use-form.ts";
 import { fillWorking } from "./working.ts";
 
@@ -169,33 +170,12 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
         {good && !stale && <Handoffs sheet={sheet} good={good} root={root} pages={pages} />}
         <CopyButton text={linkHere}>Copy link with these values</CopyButton>
         {parts.length > 0 && (
-          <button type="button" onClick={() => forgetParameters(instance)}>
+          <button type="button" onClick={() => replaceParameters(instance, [])}>
             Back to the start values
           </button>
         )}
         <Elsewhere sheet={sheet} raw={raw} embedPage={`${origin}${root}/embed/${sheet.id}/`} />
       </div>
-    </div>
-  );
-}
-
-/** Problems that belong to no field: values in an address that this calculator does not have. */
-function Strays({ form, inputs, change }: { form: Form; inputs: Inputs; change: (next: (before: Raw) => Raw) => void }) {
-  const unknown = Object.keys(form.raw).filter((key) => !Object.hasOwn(inputs, key));
-  if (unknown.length === 0) return null;
-  return (
-    <div class="strays" role="alert">
-      {unknown.map((key) => (
-        <p key={key}>{form.problems.get(key)}</p>
-      ))}
-      <button
-        type="button"
-        onClick={() =>
-          change((before) => Object.fromEntries(Object.entries(before).filter(([key]) => Object.hasOwn(inputs, key))))
-        }
-      >
-        Leave out what is not known here
-      </button>
     </div>
   );
 }

@@ -118,7 +118,7 @@ function QuantityField({ form, field, input, stored }: { form: Form; field: stri
           field={field}
           input={input}
           text={look.text}
-          describedBy={described(id, { unit: look.unit, note: look.note, message: problem, help, range: true })}
+          describedBy={described(id, { unit: look.unit, note: look.note, message: problem, help: true })}
         />
         <span class="unit" id={`${id}-unit`}>
           {look.unit}
@@ -131,13 +131,8 @@ function QuantityField({ form, field, input, stored }: { form: Form; field: stri
         </p>
       )}
       <Messages form={form} field={field} id={id} />
-      {help && (
-        <p class="help" id={`${id}-help`}>
-          {help}
-        </p>
-      )}
-      <p class="range" id={`${id}-range`}>
-        {rangeText(input, form.view)}
+      <p class="help" id={`${id}-help`}>
+        {help} <span class="range">{rangeText(input, form.view)}</span>
       </p>
     </div>
   );

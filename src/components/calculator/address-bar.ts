@@ -75,8 +75,8 @@ export function goToParameters(parameters: Iterable<readonly [string, string]>, 
   pushQuery([...addressParameters().filter(([name]) => !given.has(name)), ...given], hash);
 }
 
-/** Takes everything of one calculator out of the address; the back button brings it back. */
-export function forgetParameters(owner: string): void {
+/** Puts values into the address in place of everything one form holds there; the back button brings that back. */
+export function replaceParameters(owner: string, parameters: Iterable<readonly [string, string]>): void {
   const others = addressParameters().filter(([name]) => !name.startsWith(`${owner}.`));
-  pushQuery(others, location.hash);
+  pushQuery([...others, ...parameters], location.hash);
 }

@@ -25,33 +25,35 @@ function Table({
   rows: readonly (readonly ComponentChildren[])[];
 }) {
   return (
-    <table>
-      <caption>{caption}</caption>
-      <thead>
-        <tr>
-          {head.map((title) => (
-            <th key={title} scope="col">
-              {title}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((cells, row) => (
-          <tr key={String(row)}>
-            {cells.map((cell, column) =>
-              column === 0 ? (
-                <th key={head[column]} scope="row">
-                  {cell}
-                </th>
-              ) : (
-                <td key={head[column]}>{cell}</td>
-              ),
-            )}
+    <div class="table-frame">
+      <table>
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            {head.map((title) => (
+              <th key={title} scope="col">
+                {title}
+              </th>
+            ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map((cells, row) => (
+            <tr key={String(row)}>
+              {cells.map((cell, column) =>
+                column === 0 ? (
+                  <th key={head[column]} scope="row">
+                    {cell}
+                  </th>
+                ) : (
+                  <td key={head[column]}>{cell}</td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

@@ -1,0 +1,236 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
+import type { Catalogue } from "../../lib/catalogue.ts";
+import { InputError } from "../../lib/input-error.ts";
+import type { Input, Raw } from "../../lib/inputs.ts";
+import { partFileFrom, rawFromPartFile } from "../../lib/part/file.ts";
+import { partInputs } from "../../lib/part/form.ts";
+import type { Plan } from "../../lib/part/plan.ts";
+import { planFrom } from "../../lib/part/plan.ts";
+import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
+import { CopyButton } from "../calculator/Elsewhere.tsx";
+import { Field } from "../calculator/Fields.tsx";
+import { Strays } from "../calculator/Strays.tsx";
+import { type Outcome, useForm } from "../calculator/use-form.ts";
+import { PlanSheet } from "./PlanSheet.tsx";
+import { startingPoints } from "./starting-points.ts";
+
+type Key = keyof typeof partInputs;
+
+const owner = "plan";
+/** Where the last plan is kept on this device, as the query of its address. */
+const shelf = "flat-to-formed:last-plan";
+
+const bendDataKeys: readonly Key[] = [
+  "bendData",
+  "measuredDeduction",
+  "measuredUncertainty",
+  "measuredPieces",
+  "measuredThickness",
+  "measuredRadius",
+  "measuredAngle",
+  "measuredLegTo",
+];
+
+const groups: readonly { readonly title: string; readonly keys: readonly Key[]; readonly folded?: boolean }[] = [
+  { title: "The part", keys: ["name", "quantity"] },
+  { title: "The sheet", keys: ["material", "thickness", "radius", "measured"] },
+  { title: "The base", keys: ["width", "depth"] },
+  { title: "Legs", keys: ["south", "north"] },
+  { title: "Legs on west and east instead", keys: ["west", "east"], folded: true },
+  { title: "Folded edges", keys: ["edges"] },
+  { title: "Holes", keys: ["holes"] },
+  { title: "Bend data and marking", keys: ["bendData", "kFactor", "hardness", ...bendDataKeys.slice(1), "marking"] },
+];
+
+function matters(key: Key, raw: Raw): boolean {
+  const method = raw.bendData ?? partInputs.bendData.default;
+  if (key === "kFactor") return method === "neutral-line";
+  if (key === "hardness") return method === "soft-medium-hard";
+  return !key.startsWith("measured") || key === "measured" || method === "measured";
+}
+
+function lastPlan(): Raw | undefined {
+  try {
+    const query = localStorage.getItem(shelf);
+    return query ? rawFromAddress(owner, partInputs, new URLSearchParams(query)) : undefined;
+  } catch {
+    // Storage may be switched off; then there is no last plan.
+    return undefined;
+  }
+}
+
+function keep(query: string): void {
+  try {
+    localStorage.setItem(shelf, query);
+  } catch {
+    // The address still holds everything.
+  }
+}
+
+/** What the page opens with when its address holds no part: a shape that has some of everything. */
+export const example: Raw = startingPoints.find(({ name }) => name === "Channel")?.raw ?? {};
+
+/** Bend data alone are handed over by the practice pieces: they go into the plan that was being worked on. */
+function first(held: Raw): Raw {
+  const keys = Object.keys(held);
+  if (keys.length === 0) return example;
+  return keys.every((key) => (bendDataKeys as readonly string[]).includes(key)) ? { ...(lastPlan() ?? example), ...held } : held;
+}
+
+const parameters = (raw: Raw) => addressParts(partInputs, raw).map(([key, text]): [string, string] => [`${owner}.${key}`, text]);
+
+interface Props {
+  readonly catalogue: Catalogue;
+  /** Path of this page. */
+  readonly path: string;
+}
+
+/** The whole job in one place: the part as a form, its plan beside it. */
+export function PlanEditor({ catalogue, path }: Props) {
+  const compute = useRef((raw: Raw): Outcome<Plan> => {
+    const { plan, problems } = planFrom(raw, catalogue);
+    return { good: plan, problems };
+  }).current;
+  const { raw, view, form, good, problems, stale, parts, change } = useForm({
+    instance: owner,
+    inputs: partInputs,
+    first,
+    catalogue,
+    compute,
+  });
+  const [shelved, setShelved] = useState<Raw>();
+  const [fileProblem, setFileProblem] = useState("");
+  const query = queryText(parameters(raw));
+  const isExample = query === queryText(parameters(example));
+
+  useEffect(() => {
+    const last = lastPlan();
+    if (last && addressParameters().every(([name]) => !name.startsWith(`${owner}.`))) setShelved(last);
+  }, []);
+  useEffect(() => {
+    if (!isExample) keep(query);
+  }, [query, isExample]);
+
+  const replaceBy = (next: Raw) => {
+    const given = new Map(parameters(next));
+    // A part that is all defaults still needs one value in the address, or the address would mean the example.
+    if (given.size === 0) given.set(`${owner}.name`, String(next.name ?? partInputs.name.default));
+    setShelved(undefined);
+    replaceParameters(owner, given);
+  };
+
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    try {
+      replaceBy(rawFromPartFile(await file.text()));
+      setFileProblem("");
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      setFileProblem(`${file.name}: ${error.message} The plan here is unchanged.`);
+    }
+  };
+  const save = () => {
+    const link = document.createElement("a");
+    const text = `${JSON.stringify(partFileFrom(raw), null, 2)}\n`;
+    link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+    link.download = `${(String(raw.name ?? "") || "part").toLowerCase().replace(/[^a-z0-9]+/g, "-")}.json`;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+  };
+
+  const concerned = (key: Key) => problems.some(({ field }) => field === key || field.startsWith(`${key}.`));
+  const filled = (key: Key) => Array.isArray(raw[key]) && raw[key].length > 0;
+
+  return (
+    <div class="plan-body">
+      <nav class="starting-points not-on-paper" aria-label="Start from">
+        <p>Start from</p>
+        <ul>
+          {startingPoints.map((point) => (
+            <li key={point.name}>
+              <a
+                href={`${path}?${queryText(parameters(point.raw))}`}
+                onClick={(event) => {
+                  if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+                  event.preventDefault();
+                  replaceBy(point.raw);
+                }}
+              >
+                <strong>{point.name}</strong> <span>{point.words}</span>
+              </a>
+            </li>
+          ))}
+        </ul>
+        {shelved && (
+          <p>
+            <button type="button" onClick={() => replaceBy(shelved)}>
+              Go on with “{String(shelved.name ?? partInputs.name.default)}”, the last plan on this device
+            </button>
+          </p>
+        )}
+      </nav>
+
+      <form class="plan-form not-on-paper" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
+        <Strays form={form} inputs={partInputs} change={change} />
+        {groups.map(({ title, keys, folded }) => {
+          const shown = keys.filter((key) => matters(key, raw) || concerned(key));
+          const fields = (
+            <div class="field-grid">
+              {shown.map((key) => (
+                <Field key={key} form={form} field={key} input={partInputs[key] as Input} />
+              ))}
+            </div>
+          );
+          return folded ? (
+            <details key={title} class="plan-group" open={shown.some((key) => concerned(key) || filled(key)) || undefined}>
+              <summary>{title}</summary>
+              {fields}
+            </details>
+          ) : (
+            <fieldset key={title} class="plan-group">
+              <legend>{title}</legend>
+              {fields}
+            </fieldset>
+          );
+        })}
+        <div class="actions">
+          <button type="button" class="first" onClick={() => print()}>
+            Print the plan
+          </button>
+          <CopyButton
+            text={() => {
+              addressParameters();
+              return `${location.origin}${location.pathname}${parts.length === 0 ? "" : `?${query}`}`;
+            }}
+          >
+            Copy link to this plan
+          </CopyButton>
+          <button type="button" onClick={save}>
+            Save part file
+          </button>
+          <label class="button open-file">
+            Open part file
+            <input type="file" accept=".json,application/json" onChange={(event) => void open(event.currentTarget.files?.[0])} />
+          </label>
+        </div>
+        <p class="message" role="alert">
+          {fileProblem}
+        </p>
+      </form>
+
+      <div class={`plan-result${stale ? " stale" : ""}`} aria-live="off">
+        {stale && (
+          <p class="stale-mark">
+            {good ? "Plan for the last good values. " : "No plan yet. "}
+            <span>
+              {problems.length === 1 ? "One field needs another value: " : `${problems.length} fields need another value: `}
+              {problems[0]?.text(view)}
+            </span>
+          </p>
+        )}
+        {good && <PlanSheet plan={good} view={view} catalogue={catalogue} />}
+      </div>
+    </div>
+  );
+}

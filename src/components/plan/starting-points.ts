@@ -1,0 +1,82 @@
+import type { Raw } from "../../lib/inputs.ts";
+
+/** Shapes to start from: each is a whole form, to be changed field by field. */
+export const startingPoints: readonly { readonly name: string; readonly words: string; readonly raw: Raw }[] = [
+  {
+    name: "Flat",
+    words: "a plate with holes",
+    raw: {
+      name: "Plate",
+      width: "80mm",
+      depth: "50mm",
+      holes: [hole("base", 15, 15), hole("base", 65, 15), hole("base", 65, 35), hole("base", 15, 35)],
+    },
+  },
+  {
+    name: "Angle",
+    words: "one bend",
+    raw: {
+      name: "Angle",
+      width: "60mm",
+      depth: "40mm",
+      north: [leg(25, "up")],
+      holes: [hole("base", 15, 15), hole("base", 45, 15), hole("north.1", 30, 15)],
+    },
+  },
+  {
+    name: "Channel",
+    words: "two bends the same way",
+    raw: {
+      name: "Channel",
+      width: "120mm",
+      depth: "50mm",
+      south: [leg(25, "up")],
+      north: [leg(25, "up")],
+      holes: [hole("base", 20, 25), hole("base", 100, 25)],
+    },
+  },
+  {
+    name: "Z",
+    words: "two bends, one each way",
+    raw: {
+      name: "Z bracket",
+      width: "60mm",
+      depth: "40mm",
+      south: [leg(25, "down")],
+      north: [leg(25, "up")],
+      holes: [hole("south.1", 30, 15), hole("north.1", 30, 15)],
+    },
+  },
+  {
+    name: "Hat",
+    words: "a channel with flanges outwards",
+    raw: {
+      name: "Hat",
+      width: "100mm",
+      depth: "40mm",
+      south: [leg(25, "up"), leg(18, "down")],
+      north: [leg(25, "up"), leg(18, "down")],
+      holes: [hole("south.2", 50, 10), hole("north.2", 50, 10)],
+    },
+  },
+  {
+    name: "J",
+    words: "a lip at the end and a folded edge",
+    raw: {
+      name: "J hook",
+      width: "50mm",
+      depth: "45mm",
+      north: [leg(30, "up"), leg(15, "up")],
+      edges: [{ side: "south", kind: "closed", width: "6mm", gap: "" }],
+      holes: [hole("base", 25, 20)],
+    },
+  },
+];
+
+function leg(length: number, way: "up" | "down") {
+  return { leg: `${length}mm`, angle: "90deg", way, radius: "" };
+}
+
+function hole(panel: string, x: number, y: number) {
+  return { panel, x: `${x}mm`, y: `${y}mm`, diameter: "5mm" };
+}
