@@ -214,6 +214,52 @@ export interface Brake {
   readonly largestSwing: number;
 }
 
+/** A shear with a foot treadle. Lengths in mm. */
+export interface Shear {
+  readonly name: string;
+  readonly rating: Rating;
+  /** degrees; 0 for parallel blades */
+  readonly rake: number;
+  /** Between the side frames. */
+  readonly cuttingLength: number;
+  /** From the lower blade to the back stop, at its nearest and its farthest. */
+  readonly shortestStop: number;
+  readonly longestStop: number;
+  /** Shortest piece, from the blade towards the operator, that the hold-downs grip. */
+  readonly shortestPiece: number;
+  /** Height of the gap below the guard, and how far that gap is from the blade. */
+  readonly guardOpening: number;
+  readonly guardDistance: number;
+}
+
+export interface SawBand {
+  /** an inch */
+  readonly teeth: number;
+  /** mm */
+  readonly width: number;
+}
+
+/** A vertical band saw for metal. */
+export interface BandSaw {
+  readonly name: string;
+  /** mm, from the blade to the frame */
+  readonly throat: number;
+  readonly bands: readonly SawBand[];
+  /** m/min */
+  readonly slowest: number;
+  /** m/min */
+  readonly fastest: number;
+  readonly coolant: "yes" | "no";
+}
+
+/** A cutter that takes a square corner off a sheet in one stroke. Lengths in mm. */
+export interface CornerCutter {
+  readonly name: string;
+  readonly rating: { readonly material: MaterialId; readonly thickness: number };
+  /** Longest side of the corner. */
+  readonly largestSide: number;
+}
+
 /** Outline of a punch, or of the opening of a die. Lengths in mm. */
 export type Outline =
   | { readonly shape: "round"; readonly diameter: number }
@@ -324,6 +370,9 @@ export interface MarkingMethod {
 export interface Shop {
   readonly name: string;
   readonly brake: Brake;
+  readonly shear: Shear;
+  readonly cornerCutter: CornerCutter;
+  readonly bandSaw: BandSaw;
   readonly punch: PunchSet;
   readonly rolls: Rolls;
   readonly welder: Welder;

@@ -9,6 +9,29 @@ brake:
   shortestLeg: 8 mm
   longestLeg: 600 mm
   largestSwing: 135 deg
+shear:
+  name: Shear A
+  rating: { material: steel-cr, thickness: 1.5 mm, length: 1000 mm }
+  rake: 2 deg
+  cuttingLength: 40 in
+  shortestStop: 0 mm
+  longestStop: 500 mm
+  shortestPiece: 2 in
+  guardOpening: 6 mm
+  guardDistance: 20 mm
+cornerCutter:
+  name: Corner cutter A
+  rating: { material: stainless-304, thickness: 1.2 mm }
+  largestSide: 5 in
+bandSaw:
+  name: Band saw A
+  throat: 16 in
+  bands:
+    - { teeth: 18, width: 1/2 in }
+    - { teeth: 32, width: 5 mm }
+  slowest: 80 ft/min
+  fastest: 100 m/min
+  coolant: no
 punch:
   name: Punch A
   force: 30 kN
