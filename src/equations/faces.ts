@@ -4,11 +4,11 @@
  */
 const latin = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
 const digits = "0123456789";
-const fences = "()[]|/⌈⌉⌊⌋{}";
+const fences = "()[]|/";
 /** Parts that KaTeX stacks when no face has a fence tall enough. */
-const fenceParts = "⎛⎜⎝⎞⎟⎠⎡⎢⎣⎤⎥⎦∣⎧⎨⎩⎪";
-const greekSmall = "αβγδεηθκλμνπρστφψωϑϕϵ";
-const signs = ".,:;%+−±×÷⋅·=≠≈<>≤≥→⇒′°∘…⋯-";
+const fenceParts = "⎛⎜⎝⎞⎟⎠⎡⎢⎣⎤⎥⎦∣";
+const greekSmall = "αβγδεθμπρστφϕω";
+const signs = ".,:%+−±×⋅·=≠≈<>≤≥→′°∘…-'";
 
 export const faces: Readonly<Record<string, string>> = {
   "Main-Regular": `${latin + digits + fences + signs}ΔΣΩ`,
