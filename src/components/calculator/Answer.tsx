@@ -126,7 +126,10 @@ export function OtherAnswers(shown: Shown) {
               {output.kind === "list" ? (
                 <ListTable output={output} value={value} view={view} />
               ) : (
-                outputText(output, value, view) + (around ? ` ± ${around}` : "")
+                <>
+                  {outputText(output, value, view)}
+                  {around && <span class="unbroken"> ± {around}</span>}
+                </>
               )}
             </dd>
             {output.help && <dd class="help">{output.help}</dd>}
@@ -160,7 +163,7 @@ export function Remarks({ remarks, view, ...linked }: Linked & { remarks: readon
       {remarks.map((remark) => {
         const text = phraseText(remark.phrase, view);
         return (
-          <li key={text} class={remark.level}>
+          <li key={text} class={remark.level === "caution" ? "caution" : undefined}>
             {remark.level === "caution" && <strong>Caution: </strong>}
             {text} {remark.source && <SourceLink id={remark.source} {...linked} />}
           </li>

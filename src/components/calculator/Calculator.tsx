@@ -134,20 +134,20 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
           </p>
         )}
         {good && <MainAnswer sheet={sheet} answer={good.answer} view={view} />}
-        {form.cautions.size > 0 && (
-          <p class="caution-pointer">
-            <strong>Caution</strong> at{" "}
-            {[...form.cautions.keys()].map((field, index) => (
-              <span key={field}>
-                {index > 0 && ", "}
-                <a href={`#${fieldId(instance, field)}`}>{inputs[field.split(".")[0] ?? ""]?.label ?? field}</a>
-              </span>
-            ))}
-          </p>
-        )}
       </section>
       {good && (
         <div class={`answer answer-rest${stale ? " stale" : ""}`}>
+          {form.cautions.size > 0 && (
+            <p class="caution-pointer">
+              <strong>Caution</strong> at{" "}
+              {[...form.cautions.keys()].map((field, index) => (
+                <span key={field}>
+                  {index > 0 && ", "}
+                  <a href={`#${fieldId(instance, field)}`}>{inputs[field.split(".")[0] ?? ""]?.label ?? field}</a>
+                </span>
+              ))}
+            </p>
+          )}
           {Drawing && <Drawing id={instance} values={good.values} outputs={good.answer.outputs} view={view} />}
           <OtherAnswers sheet={sheet} answer={good.answer} view={view} />
         </div>

@@ -42,7 +42,7 @@ export function FlatStrip({ top, total, straight, bend, view }: Props) {
           </g>
         ),
       )}
-      <rect class="outline" x={margin} y={top} width={scale * total} height={height} />
+      <rect class="sheet" x={margin} y={top} width={scale * total} height={height} />
       {sizes &&
         parts.map(({ start, length }) =>
           scale * length < 30 ? null : (
@@ -59,7 +59,7 @@ export function FlatStrip({ top, total, straight, bend, view }: Props) {
         <>
           <Line from={spot(x(firstZone + bend / 2), top + height / 2)} to={spot(x(firstZone + bend / 2), bottom + 31)} />
           <Text
-            spot={spot(x(firstZone + bend / 2), bottom + 43)}
+            spot={spot(Math.max(x(firstZone + bend / 2), 52), bottom + 43)}
             lines={`${straight.length > 2 ? "each bend" : "bend"} ${sizeText(bend, view)}`}
             anchor="middle"
             kind="size"
