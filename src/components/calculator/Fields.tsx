@@ -1,3 +1,4 @@
+import { bendAngle } from "../../lib/bending/symbols.ts";
 import type { Catalogue, MaterialFamily, MaterialId, Property } from "../../lib/catalogue.ts";
 import type { ChoiceInput, Input, ListInput, MaterialInput, QuantityInput, Raw, RawRow, TextInput } from "../../lib/inputs.ts";
 import { formatQuantity, type LengthView, unitOfView } from "../../lib/quantity/format.ts";
@@ -94,6 +95,11 @@ function ownValue(form: Form, key: string, input: QuantityInput): string {
   return `The metal’s own: ${formatQuantity(property.value, input.quantity, form.view)}.`;
 }
 
+/** Bend angles, not directions: those are mixed up with the corner left inside. */
+function isBendAngle(input: Input): boolean {
+  return input.kind === "quantity" && input.symbol === bendAngle.symbol && input.quantity === bendAngle.quantity;
+}
+
 function QuantityField({ form, field, input, stored }: { form: Form; field: string; input: QuantityInput; stored: string }) {
   const id = fieldId(form.instance, field);
   const look = fieldLook(stored, draftOf(form, field), input.quantity, form.view, form.context);
@@ -123,7 +129,7 @@ function QuantityField({ form, field, input, stored }: { form: Form; field: stri
         <span class="unit" id={`${id}-unit`}>
           {look.unit}
         </span>
-        {field === "angle" && <TurnedAngle stored={stored} context={form.context} />}
+        {isBendAngle(input) && <TurnedAngle stored={stored} context={form.context} />}
       </div>
       {look.note && (
         <p class="note" id={`${id}-note`}>
@@ -270,6 +276,7 @@ function ListCell({ form, field, cell, text, label }: { form: Form; field: strin
           {look.note}
         </p>
       )}
+      {isBendAngle(cell) && <TurnedAngle stored={text} context={form.context} />}
     </div>
   );
 }

@@ -1,13 +1,13 @@
 import type { Plan } from "../../lib/part/plan.ts";
-import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { Arrowhead, at, Line, Paper, paperWidth, type Spot, spot, Text } from "../figures/pen.tsx";
 import { spread } from "./spread.ts";
 
 /** Room for the settings on the left and the names of the bends on the right, in units of the paper. */
-const left = 74;
-const right = 84;
+const left = 66;
+const right = 112;
 const top = 26;
-const bottom = 52;
+const bottom = 66;
 const tallest = 460;
 const labelGap = 15;
 
@@ -20,7 +20,7 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
   const height = top + depth + bottom;
   const origin = spot(left + (paperWidth - left - right - width) / 2, top + depth);
   const place = (x: number, y: number): Spot => spot(origin.x + x * scale, origin.y - y * scale);
-  const show = (value: number) => formatQuantity(value, "length", view, "setting");
+  const show = (value: number) => showQuantity(value, "length", view, "setting").number;
   const upwards = part.axis === "y";
   const across = (distance: number) =>
     upwards
@@ -49,7 +49,7 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
   );
   const names = layout.bends.map((bend) => ({
     at: upwards ? place(blank.width, bend.line) : place(bend.line, blank.depth),
-    text: `${bend.id} ${formatQuantity(bend.angle, "angle")} ${bend.way}`,
+    text: `${bend.id} ${Number(bend.angle.toFixed(1))}° ${bend.way}`,
   }));
   const nameLabels = spread(
     names.map((name) => name.at.y),
@@ -59,7 +59,10 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
   );
 
   return (
-    <Paper height={height} title={`Flat layout of ${part.name}: ${show(blank.width)} by ${show(blank.depth)}`}>
+    <Paper
+      height={height}
+      title={`Flat layout of ${part.name}: ${formatQuantity(blank.width, "length", view)} by ${formatQuantity(blank.depth, "length", view)}`}
+    >
       <path class="sheet" d={`M${corners.map(at).join("L")}Z`} />
       {layout.bends.map((bend) => (
         <g key={bend.id}>
@@ -103,26 +106,27 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
         />
         <Text spot={spot(origin.x - 19, (southLabels.at(-1) as number) + 4)} lines={show(blank.depth)} anchor="end" kind="big" />
       </g>
-      {[...fromWest.map(({ distance }) => distance), blank.width].map((distance, index, all) => {
+      {fromWest.map(({ number, distance }, index) => {
         const x = westLabels[index] as number;
         const edge = place(distance, 0);
-        const overall = index === all.length - 1;
         return (
-          <g key={distance}>
+          <g key={number}>
             <path class="thin" d={`M${at(edge)}L${at(spot(edge.x, edge.y + 6))}L${at(spot(x, edge.y + 12))}`} />
             <text
-              class={overall ? "big" : "size"}
+              class="size"
               x={x.toFixed(2)}
               y={(edge.y + 15).toFixed(2)}
-              text-anchor={overall ? "middle" : "end"}
-              dy={overall ? 12 : 4}
-              transform={overall ? undefined : `rotate(-90 ${x.toFixed(2)} ${(edge.y + 15).toFixed(2)})`}
+              text-anchor="end"
+              dy={4}
+              transform={`rotate(-90 ${x.toFixed(2)} ${(edge.y + 15).toFixed(2)})`}
             >
               {show(distance)}
             </text>
           </g>
         );
       })}
+      <path class="thin" d={`M${at(spot(origin.x + width, origin.y + 5))}V${(origin.y + bottom - 18).toFixed(2)}`} />
+      <Text spot={spot(origin.x + width + 4, origin.y + bottom - 12)} lines={show(blank.width)} anchor="middle" kind="big" />
       {names.map((name, index) => {
         const y = nameLabels[index] as number;
         if (!upwards)

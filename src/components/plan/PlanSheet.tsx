@@ -1,10 +1,11 @@
 import type { ComponentChildren } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
+import type { Check } from "../../lib/part/checks.ts";
 import { panelName } from "../../lib/part/flatten.ts";
 import { chainEnds } from "../../lib/part/model.ts";
 import type { Plan } from "../../lib/part/plan.ts";
 import { noseSetting } from "../../lib/part/uncertainty.ts";
-import { formatNumber, formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+import { formatNumber, formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import { FlatDrawing } from "./FlatDrawing.tsx";
 import { SectionDrawing } from "./SectionDrawing.tsx";
@@ -63,12 +64,34 @@ const box = (
   </span>
 );
 
-const seenWords = { read: "", memory: " (from memory)", practice: " (common practice)" } as const;
+const seenWords = { read: "", memory: " (from memory)", practice: "" } as const;
+
+function CheckList({ checks, view, catalogue }: { checks: readonly Check[] } & Pick<Props, "view" | "catalogue">) {
+  return (
+    <ul class="checks">
+      {checks.map((check) => (
+        <li key={check.label + check.rule} class={check.ok ? "holds" : "broken"}>
+          <strong>{check.label}</strong>{" "}
+          <span class="check-numbers">
+            {formatQuantity(check.value, check.quantity, view, "setting")}, {check.side === "least" ? "at least" : "at most"}{" "}
+            {formatQuantity(check.limit, check.quantity, view, "setting")}: {check.ok ? "holds" : "does not hold"}.
+          </span>{" "}
+          <span class="check-why">
+            {phraseText(check.why, view)} <cite>{catalogue.sources[check.source]?.title ?? check.source}</cite>
+            {seenWords[check.seen]}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
 
 /** The plan to take to the bench: what to cut, where to scribe, what comes out and how well. */
 export function PlanSheet({ plan, view, catalogue }: Props) {
   const { part, blank, scribe } = plan;
   const setting = (value: number) => formatQuantity(value, "length", view, "setting");
+  const unit = view === "mm" ? "mm" : "in";
+  const bare = (value: number) => showQuantity(value, "length", view, "setting").number;
   const angle = (value: number) => formatQuantity(value, "angle");
   const datum = chainEnds[part.axis].start;
   const broken = plan.checks.filter(({ ok }) => !ok);
@@ -117,7 +140,8 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
         <figure class="drawing">
           <FlatDrawing plan={plan} view={view} />
           <figcaption>
-            The blank, front face up. Settings are from the {datum} edge, which is the datum; the bright lines are sight lines.
+            The blank, front face up, sizes in {view === "mm" ? "mm" : "inches"}. Settings are from the {datum} edge, the datum;
+            bright lines are sight lines.
           </figcaption>
         </figure>
         {plan.bends.length > 0 && (
@@ -133,7 +157,7 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
           <h3>Scribe list</h3>
           <Table
             caption="Set once, run along the edge, go on to the next"
-            head={["Line", "Face", "From edge", "mm", "inch", "nearest 1/64", "What"]}
+            head={["Line", "Face", "From edge", "mm", "inch", "nearest 1/64 in (off by mm)", "What"]}
             rows={scribe.map((line) => [
               <>
                 {box} {line.number}
@@ -142,7 +166,7 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
               line.from,
               <strong key="mm">{formatNumber(line.distance, 2)}</strong>,
               formatNumber(line.inch, 3),
-              `${line.fraction} (${line.fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(line.fractionError), 2)} mm)`,
+              `${line.fraction} (${line.fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(line.fractionError), 2)})`,
               line.what,
             ])}
           />
@@ -156,17 +180,17 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
         <section class="plan-bends">
           <h3>Bends</h3>
           <Table
-            caption="Along the blank, from the datum edge"
+            caption={`Along the blank, ${unit} from the datum edge`}
             head={["Bend", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
             rows={plan.bends.map((bend) => [
               bend.id,
-              `${setting(bend.tangents[0])} and ${setting(bend.tangents[1])}`,
-              setting(bend.sightLine),
+              `${bare(bend.tangents[0])} and ${bare(bend.tangents[1])}`,
+              bare(bend.sightLine),
               angle(bend.angle),
               bend.way,
               bend.swing === null ? "springs back flat" : angle(bend.swing),
-              setting(bend.radius),
-              setting(bend.deduction),
+              bare(bend.radius),
+              bare(bend.deduction),
             ])}
           />
         </section>
@@ -176,15 +200,15 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
         <section class="plan-holes">
           <h3>Holes on the flat</h3>
           <Table
-            caption="Centres from the west and the south edge of the blank"
+            caption={`Centres, ${unit} from the west and the south edge of the blank`}
             head={["Hole", "From west", "From south", "Diameter", "Panel"]}
             rows={plan.holes.map((hole, index) => [
               <>
                 {box} {index + 1}
               </>,
-              setting(hole.x),
-              setting(hole.y),
-              setting(hole.diameter),
+              bare(hole.x),
+              bare(hole.y),
+              bare(hole.diameter),
               panelName(hole.panel),
             ])}
           />
@@ -228,19 +252,14 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
 
       <section class="plan-checks">
         <h3>Checks</h3>
-        <Table
-          caption="Nothing is adjusted for you: a check that does not hold is yours to decide"
-          head={["Check", "Verdict", "Is", "Allowed", "Why"]}
-          rows={plan.checks.map((check) => [
-            check.label,
-            <strong key="verdict" class={check.ok ? "holds" : "broken"}>
-              {check.ok ? "holds" : "does not hold"}
-            </strong>,
-            formatQuantity(check.value, check.quantity, view, "setting"),
-            `${check.side === "least" ? "at least" : "at most"} ${formatQuantity(check.limit, check.quantity, view, "setting")}`,
-            `${phraseText(check.why, view)} ${catalogue.sources[check.source]?.title ?? check.source}${seenWords[check.seen]}.`,
-          ])}
-        />
+        <p class="quiet">Nothing is adjusted for you: a check that does not hold is yours to decide.</p>
+        {broken.length > 0 && <CheckList checks={broken} view={view} catalogue={catalogue} />}
+        <details>
+          <summary>
+            {plan.checks.length - broken.length} {plan.checks.length - broken.length === 1 ? "check holds" : "checks hold"}
+          </summary>
+          <CheckList checks={plan.checks.filter(({ ok }) => ok)} view={view} catalogue={catalogue} />
+        </details>
       </section>
 
       <section class="plan-steps">
@@ -256,10 +275,12 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
 
       <section class="plan-cautions">
         <h3>Before you start</h3>
+        <p class="only-on-paper">Read each on the safety page or in the machine’s manual, then tick it.</p>
         <ul>
           {plan.cautions.map((id) => (
             <li key={id}>
-              {box} <strong>{catalogue.cautions[id]?.title}.</strong> {catalogue.cautions[id]?.text}
+              {box} <strong>{catalogue.cautions[id]?.title}.</strong>{" "}
+              <span class="caution-text">{catalogue.cautions[id]?.text}</span>
             </li>
           ))}
         </ul>
