@@ -1,7 +1,9 @@
+import { getCollection } from "astro:content";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { projectFolder } from "../catalogue/load.ts";
 
+/** What the site is to hold, and which of it is there. Links lead only to what is there. */
 export interface SitePage {
   readonly path: string;
   readonly title: string;
@@ -11,15 +13,11 @@ export interface SitePage {
 
 /** The six techniques of the handbook, in the order the work goes. */
 export const techniques: readonly SitePage[] = [
-  {
-    path: "/marking/",
-    title: "Marking out",
-    about: "Getting lines and centres from a drawing onto the sheet, from one datum edge.",
-  },
+  { path: "/marking/", title: "Marking out", about: "Get lines and centres from a drawing onto the sheet, from one datum edge." },
   {
     path: "/cutting/",
     title: "Cutting",
-    about: "Shears, snips and saws: which one, how much force, and how the corners are notched.",
+    about: "Shears, snips and saws: which one, how much force, and how corners are notched.",
   },
   {
     path: "/punching/",
@@ -35,28 +33,8 @@ export const techniques: readonly SitePage[] = [
   { path: "/joining/", title: "Joining", about: "Spot welds, rivets and folded seams: how many, how far apart, how strong." },
 ];
 
-/** Longer subjects of a technique, in reading order. */
-const below: readonly SitePage[] = [
-  {
-    path: "/bending/practice-pieces/",
-    title: "Practice pieces",
-    about: "Measure a few bent strips, and every blank after them comes nearer to size.",
-  },
-  {
-    path: "/bending/folded-edges/",
-    title: "Folded edges",
-    about: "Closed, open, teardrop and double: what each takes up, and in which order it is made.",
-  },
-  {
-    path: "/bending/angle-and-springback/",
-    title: "Angle and springback",
-    about: "Why the bend opens again, and how far past the angle the leaf must swing.",
-  },
-  { path: "/bending/order/", title: "Order of bends", about: "Which bend comes first, and which one gets trapped." },
-];
-
 /** What one uses in the shop rather than reads. */
-export const tools: readonly SitePage[] = [
+const tools: readonly SitePage[] = [
   {
     path: "/plan/",
     title: "Plan a part",
@@ -65,10 +43,10 @@ export const tools: readonly SitePage[] = [
   { path: "/shop/", title: "This shop", about: "The machines, stock and measured bends that the answers are held against." },
 ];
 
-export const reference: readonly SitePage[] = [
+const reference: readonly SitePage[] = [
   {
     path: "/tables/calculators/",
-    title: "All calculators",
+    title: "Calculators",
     about: "Every calculator with its inputs, answers, embed link and command line.",
   },
   { path: "/checked/", title: "Checked values", about: "Every published value beside what this handbook computes." },
@@ -77,21 +55,32 @@ export const reference: readonly SitePage[] = [
   { path: "/glossary/", title: "Glossary", about: "Trade terms in plain words." },
 ];
 
-/** Whether a page has been written. Read from the folders of pages, so that the site never links to what is not there. */
-export function isWritten({ path }: SitePage): boolean {
-  return ["src/pages", "src/content/techniques"].some((folder) => {
-    const page = join(projectFolder(), folder, path);
-    const files = ["astro", "mdx"].flatMap((ext) => [join(page, `index.${ext}`), `${page.replace(/[\\/]$/, "")}.${ext}`]);
-    return files.some(existsSync);
-  });
+function hasFile({ path }: SitePage): boolean {
+  const page = join(projectFolder(), "src/pages", path.slice(1, -1));
+  return existsSync(`${page}.astro`) || existsSync(join(page, "index.astro"));
 }
 
-/** Written pages below a page, e.g. below `/bending/`. */
-export function pagesBelow(path: string): readonly SitePage[] {
-  return below.filter((page) => page.path.startsWith(path) && isWritten(page));
+/** All written pages of the handbook in reading order: each technique, then the pages below it. */
+export async function handbook(): Promise<SitePage[]> {
+  const place = (technique: string) => techniques.findIndex(({ path }) => path === `/${technique}/`);
+  const entries = await getCollection("techniques");
+  entries.sort((a, b) => place(a.data.technique) - place(b.data.technique) || a.data.order - b.data.order);
+  return entries.map(({ id, data }) => ({ path: `/${id}/`, title: data.title, about: data.summary }));
 }
 
-/** All written pages of the handbook in reading order. */
-export function readingOrder(): readonly SitePage[] {
-  return techniques.flatMap((technique) => [technique, ...pagesBelow(technique.path)]).filter(isWritten);
+export interface SiteMap {
+  /** Written pages of the six techniques, the first page of each. */
+  readonly techniques: readonly SitePage[];
+  readonly tools: readonly SitePage[];
+  readonly reference: readonly SitePage[];
+}
+
+/** What is there to be linked to. */
+export async function siteMap(): Promise<SiteMap> {
+  const written = new Set((await handbook()).map(({ path }) => path));
+  return {
+    techniques: techniques.filter(({ path }) => written.has(path)),
+    tools: tools.filter(hasFile),
+    reference: reference.filter(hasFile),
+  };
 }
