@@ -48,14 +48,14 @@ type CellOut<C> = C extends { kind: "quantity" }
     ? keyof Choices & string
     : string;
 
+type OutputValue<T> = T extends { kind: "list"; columns: infer Columns }
+  ? T extends { plain: true }
+    ? readonly (number | string)[]
+    : readonly { readonly [C in keyof Columns]: CellOut<Columns[C]> }[]
+  : CellOut<T>;
+
 /** Values of a table of outputs, in base units. `null`: not known from these inputs; a caution says why. */
-export type OutputValues<O> = {
-  readonly [K in keyof O]: O[K] extends { kind: "list"; columns: infer Columns }
-    ? O[K] extends { plain: true }
-      ? readonly (number | string)[]
-      : readonly { readonly [C in keyof Columns]: CellOut<Columns[C]> }[]
-    : CellOut<O[K]>;
-};
+export type OutputValues<O> = { readonly [K in keyof O]: OutputValue<O[K]> };
 
 /** Something to know beside an answer. `caution`: outside what the source covers, or a risk. */
 export interface Remark {
