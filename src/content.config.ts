@@ -18,7 +18,7 @@ const techniques = defineCollection({
     /** Place among the pages of its technique, 1 first. */
     order: z.int().min(1),
     technique: z.enum(["marking", "cutting", "punching", "bending", "rolling", "joining", "furnace"]),
-    /** Ids of sources that neither a citation in the text nor a calculator on the page names. */
+    /** Ids of sources the page rests on without citing them in its text. */
     sources: z.array(z.string()).default([]),
   }),
 });
