@@ -50,7 +50,7 @@ export const sawTeethFormula: Formula = {
  * @param cut.thickness - T [mm]; 0.1 to 13
  * @param cut.teethPerInch - z [1/in]; 1 to 100
  * @param cut.angle - β [deg] between the run of the blade and the face of the sheet; 90 is square on; 1 to 90
- * @returns n = T z/(25.4 sin β)
+ * @returns n [1] = T z/(25.4 sin β)
  * @throws InputError for a value outside its range
  * @remarks Source: NAVEDTRA 14119 chapter 5, square on (read); the slanted cut is geometry.
  * @example sawTeeth({ thickness: 1.5, teethPerInch: 32, angle: 90 }); // 1.89

@@ -104,7 +104,7 @@ export function rawFromPartFile(json: string): Raw {
   return rawFromPart(parsed);
 }
 
-/** The same from a parsed file. */
+/** The same from a parsed file. @throws InputError as `rawFromPartFile` */
 export function rawFromPart(parsed: unknown): Raw {
   const file = object(parsed, "", topKeys);
   if (file.version !== undefined && file.version !== fileVersion) throw refuse("version", file.version, `${fileVersion}`);

@@ -25,6 +25,7 @@ export function say(parts: TemplateStringsArray, ...values: (string | number | A
   return phrase;
 }
 
+/** A value of any kind in a sentence, in its base unit. */
 export function amount(value: number, quantity: Quantity, fineness?: Fineness): Amount {
   return fineness ? { value, quantity, fineness } : { value, quantity };
 }

@@ -17,7 +17,7 @@ export function thicknessTolerance(table: ThicknessTolerance, thickness: number,
   return column < 0 ? undefined : band?.tolerance[column];
 }
 
-/** The same for a material by the table its data name; undefined when none was read for it. */
+/** The same ± [mm] for a material by the table its data name; undefined when none was read for it. */
 export function materialThicknessTolerance(
   catalogue: Catalogue,
   material: Material,
