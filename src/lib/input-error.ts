@@ -1,5 +1,6 @@
 import type { LengthView } from "./quantity/format.ts";
 import { type Phrase, phraseText } from "./quantity/phrase.ts";
+import type { Handoff } from "./worksheet.ts";
 
 /** An input that cannot be worked with: which field, what was given, and what would be accepted. */
 export class InputError extends Error {
@@ -9,12 +10,15 @@ export class InputError extends Error {
   /** What was given, as typed. */
   readonly value: string;
   readonly phrase: Phrase;
+  /** Other calculators that can do what this one refuses, filled in with what is known. */
+  readonly instead: readonly Handoff[];
 
-  constructor(field: string, value: unknown, phrase: Phrase) {
+  constructor(field: string, value: unknown, phrase: Phrase, instead: readonly Handoff[] = []) {
     super(phraseText(phrase));
     this.field = field;
     this.value = typeof value === "string" ? value : value === undefined ? "" : (JSON.stringify(value) ?? String(value));
     this.phrase = phrase;
+    this.instead = instead;
   }
 
   /** The message with its lengths in the reader's units. */

@@ -1,11 +1,18 @@
 import type { Worksheet } from "./worksheet.ts";
 import bendLength from "./worksheets/bend-length.ts";
 import brakeLoad from "./worksheets/brake-load.ts";
+import coneBlank from "./worksheets/cone-blank.ts";
+import dieFit from "./worksheets/die-fit.ts";
+import fingerSet from "./worksheets/finger-set.ts";
 import foldedEdge from "./worksheets/folded-edge.ts";
 import holeCircle from "./worksheets/hole-circle.ts";
+import holePlace from "./worksheets/hole-place.ts";
 import lengthReader from "./worksheets/length-reader.ts";
 import linePosition from "./worksheets/line-position.ts";
 import practicePieces from "./worksheets/practice-pieces.ts";
+import punchLoad from "./worksheets/punch-load.ts";
+import rollSetting from "./worksheets/roll-setting.ts";
+import rolledBlank from "./worksheets/rolled-blank.ts";
 import smallestRadius from "./worksheets/smallest-radius.ts";
 import springback from "./worksheets/springback.ts";
 import squareCheck from "./worksheets/square-check.ts";
@@ -16,12 +23,19 @@ export const worksheets: readonly Worksheet[] = [
   linePosition,
   holeCircle,
   squareCheck,
+  punchLoad,
+  dieFit,
+  holePlace,
   bendLength,
   practicePieces,
   smallestRadius,
   springback,
   brakeLoad,
   foldedEdge,
+  fingerSet,
+  rolledBlank,
+  rollSetting,
+  coneBlank,
 ];
 
 /** The worksheet with this id, if there is one. */

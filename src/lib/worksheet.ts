@@ -145,6 +145,14 @@ function checkFinite(id: string, value: unknown, path: string): void {
     for (const [key, inner] of Object.entries(value)) checkFinite(id, inner, `${path}.${key}`);
 }
 
+/** The problem with the text that was typed in place of the number that was read from it. */
+function asTyped(problem: InputError, raw: Raw): InputError {
+  let typed: unknown = raw;
+  for (const key of problem.field.split("."))
+    typed = typeof typed === "object" && typed !== null && Object.hasOwn(typed, key) ? Reflect.get(typed, key) : undefined;
+  return typeof typed === "string" ? new InputError(problem.field, typed, problem.phrase, problem.instead) : problem;
+}
+
 /**
  * Reads what was typed and computes the answer.
  * @returns the answer, or one problem for each input that cannot be used; never both
@@ -161,7 +169,7 @@ export function runWorksheet<I extends Inputs, O extends Outputs>(
     checkFinite(sheet.id, answer.outputs, "outputs");
     return { values, answer, problems: [] };
   } catch (error) {
-    if (error instanceof InputError) return { values, problems: [error] };
+    if (error instanceof InputError) return { values, problems: [asTyped(error, raw)] };
     throw error;
   }
 }

@@ -61,6 +61,17 @@ export function punchForceFromTensile(
 
 const roundHole = { thickness: sheet, shearStrength, diameter: holeDiameter };
 
+export const punchStressFormula: Formula = {
+  id: "punch-stress",
+  name: "Stress in the punch",
+  result: "stress",
+  expression: String.raw`\frac{4\cdot\v{thickness}\cdot\v{shearStrength}}{\v{diameter}}`,
+  symbols: {
+    ...roundHole,
+    stress: { label: "Stress in the punch", symbol: "σ", tex: String.raw`\sigma`, quantity: "stress" },
+  },
+};
+
 /**
  * Pressure in a round punch at the largest force: force over its own cross-section.
  *

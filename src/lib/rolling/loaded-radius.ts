@@ -63,7 +63,7 @@ export function loadedRadiusFor(wanted: Strip & { readonly radius: number; reado
     throw new InputError(
       "thickness",
       wanted.thickness,
-      say`This sheet comes back flat from these rolls. They hold it at ${mm(tightest)} at the tightest, and it takes no set until the inside radius is below ${mm(limit)}. Take a thicker or softer sheet, or thinner rolls.`,
+      say`Thickness must be above about ${mm((2 * tightest * wanted.yield) / wanted.elasticModulus)} to keep any curve from these rolls; it is ${mm(wanted.thickness)}. They hold it at ${mm(tightest)} at the tightest, and from ${mm(limit)} on it comes back flat: take a thicker or softer sheet, or thinner rolls.`,
     );
   if (radius < smallest)
     throw new InputError(
@@ -79,4 +79,22 @@ export function loadedRadiusFor(wanted: Strip & { readonly radius: number; reado
       say`Inside radius must be at most ${mm(widest)} for this sheet; it is ${mm(radius)}. Held at ${mm(limit)} or more the sheet comes back flat, and a wider curve would have to be held so near to that that a sheet a quarter stronger takes no set at all.`,
     );
   return Math.max(tightest, found);
+}
+
+/** Poisson's ratio of sheet metals, near enough for a comparison. */
+const poisson = 0.3;
+
+/**
+ * The strip that stands for a sheet much wider than thick: it cannot narrow as it bends, so it is stiffer and yields later.
+ *
+ * @param sheet - T [mm], Y and E [N/mm²]
+ * @returns the same with 2 Y/√3 and E/(1 − 0.3²)
+ * @remarks Plane strain. Source: mechanics of materials, any textbook (from memory).
+ */
+export function wideSheet(sheet: Strip): Strip {
+  return {
+    ...sheet,
+    yield: (2 / Math.sqrt(3)) * sheet.yield,
+    elasticModulus: sheet.elasticModulus / (1 - poisson ** 2),
+  };
 }
