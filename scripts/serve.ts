@@ -1,11 +1,11 @@
-/** Serves the built site: `node scripts/serve.ts [--port 4321] [--host localhost]`. BASE_PATH and OUT_DIR as for the build. */
+/** Serves the built site: `node scripts/serve.ts [--port 4321] [--host 127.0.0.1]`. BASE_PATH and OUT_DIR as for the build. */
 import { parseArgs } from "node:util";
 import { type Serving, serve } from "./server.ts";
 
 const firstPort = 4321;
 const lastPort = firstPort + 50;
 
-const { values } = parseArgs({ options: { port: { type: "string" }, host: { type: "string", default: "localhost" } } });
+const { values } = parseArgs({ options: { port: { type: "string" }, host: { type: "string", default: "127.0.0.1" } } });
 const place = { folder: process.env.OUT_DIR ?? "dist", base: process.env.BASE_PATH ?? "/", host: values.host };
 
 function isTaken(error: unknown): boolean {

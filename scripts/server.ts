@@ -33,7 +33,7 @@ interface Sent {
 }
 
 export interface Serving {
-  /** Such as `http://localhost:4321`. */
+  /** Such as `http://127.0.0.1:4321`. */
   readonly origin: string;
   close(): Promise<void>;
 }
@@ -58,7 +58,7 @@ async function isFile(path: string): Promise<boolean> {
  * Serves a built site the way a static host does: gzip, an entity tag for everything, files with a hash in their name for good.
  * Files are read again when they change, so that a rebuild needs no restart.
  */
-export async function serve({ folder, base, host = "localhost", port }: Place): Promise<Serving> {
+export async function serve({ folder, base, host = "127.0.0.1", port }: Place): Promise<Serving> {
   const top = resolve(folder);
   const known = new Map<string, { changed: number; sent: Sent }>();
 

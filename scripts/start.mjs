@@ -1,4 +1,4 @@
-/** `npm start [-- --port 4321] [--host localhost]`: installs what is missing, builds the site and serves it. */
+/** `npm start [-- --port 4321] [--host 127.0.0.1]`: installs what is missing, builds the site and serves it. */
 import { main, prepare, run } from "./setup/install.mjs";
 
 await main(async () => {

@@ -28,7 +28,7 @@ export default async function setup(project: TestProject) {
     const { status } = spawnSync(process.execPath, ["scripts/build.ts"], { stdio: "inherit", env });
     if (status !== 0) throw new Error("The site could not be built");
   }
-  const server = await serve({ folder, base, host: "localhost", port: 0 });
+  const server = await serve({ folder, base, port: 0 });
   const browser = await launchBrowserServer();
   project.provide("folder", folder);
   project.provide("base", base);

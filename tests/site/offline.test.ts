@@ -23,7 +23,7 @@ async function whenKept(page: Page): Promise<void> {
 async function ownSite(): Promise<{ folder: string; server: Serving }> {
   const folder = await mkdtemp(join(tmpdir(), "offline-test-"));
   await cp(inject("folder"), folder, { recursive: true });
-  return { folder, server: await serve({ folder, base, host: "localhost", port: 0 }) };
+  return { folder, server: await serve({ folder, base, port: 0 }) };
 }
 
 /** Publishes the site again with another text on its first page. */
