@@ -6,7 +6,7 @@ import { countReport, type Outcome, type Report, summary } from "./results.ts";
 import { siteUnderTest } from "./site.ts";
 
 /** Folders of tests/ that must not go missing unnoticed. */
-const requiredSuites = ["equations", "scripts"];
+const requiredSuites = ["calc", "catalogue", "equations", "part", "published", "quantity", "rules", "scripts", "worksheets"];
 
 const reports = resolve(".cache/test");
 rmSync(reports, { recursive: true, force: true });
