@@ -87,7 +87,7 @@ describe("calc ID key=value", () => {
 describe("the command itself", () => {
   const spawn = (...args: string[]) => spawnSync("npm", ["run", "-s", "calc", "--", ...args], { encoding: "utf8" });
 
-  test("prints one JSON object and ends with 0, or an error on the other channel and 2", () => {
+  test("prints one JSON object and ends with 0, or an error on the other channel and 2", { timeout: 60_000 }, () => {
     const good = spawn("smallest-radius", "material=al-6061-t6", "thickness=1.6");
     expect(good.status).toBe(0);
     expect(JSON.parse(good.stdout)).toMatchObject({ id: "smallest-radius", inputs: { material: "al-6061-t6", thickness: 1.6 } });

@@ -118,11 +118,17 @@ export function goodRaw(inputs: Inputs): fc.Arbitrary<Raw> {
 
 export const everySheet: readonly { id: string; sheet: Worksheet }[] = worksheets.map((sheet) => ({ id: sheet.id, sheet }));
 
-/** Every quantity input of every calculator, the cells of lists left out. */
-export const everyQuantity = worksheets.flatMap((sheet) =>
+/**
+ * Every quantity input of every calculator, the cells of lists left out. The properties of a metal that may be entered are one
+ * table shared by all calculators, so each stands here once.
+ */
+const everyUse = worksheets.flatMap((sheet) =>
   Object.entries(sheet.inputs).flatMap(([key, input]) =>
     input.kind === "quantity" ? [{ name: `${sheet.id}.${key}`, sheet, key, input }] : [],
   ),
+);
+export const everyQuantity = everyUse.filter(
+  ({ key, input }, index) => !input.override || everyUse.findIndex((use) => use.input.override && use.key === key) === index,
 );
 
 /** A text just outside a range, in the base unit. */
