@@ -1,10 +1,8 @@
+import type { Catalogue } from "../../lib/catalogue.ts";
 import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import type { Answer, AnswerTable, ListOutput, Output, Remark, Worksheet } from "../../lib/worksheet.ts";
 import { outputLook, outputText, plusMinusText } from "./texts.ts";
-
-/** Titles of the sources a calculator may name, by id. */
-export type SourceTitles = Readonly<Record<string, string>>;
 
 interface Shown {
   readonly sheet: Worksheet;
@@ -65,28 +63,38 @@ function ListTable({ output, value, view }: { output: ListOutput; value: unknown
     return <>{column ? rows.map((row) => outputText(column, row, view)).join(", ") || "none" : ""}</>;
   }
   return (
-    <table class="answer-list">
-      <thead>
-        <tr>
-          {columns.map(([key, column]) => (
-            <th key={key} scope="col" class={column.kind === "quantity" ? "number" : undefined}>
-              <Label output={column} />
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {(rows as readonly Readonly<Record<string, unknown>>[]).map((row, index) => (
-          <tr key={index}>
+    <div class="table-room">
+      <table class="answer-list cards">
+        <thead>
+          <tr>
             {columns.map(([key, column]) => (
-              <td key={key} class={column.kind === "quantity" ? "number" : undefined}>
-                {outputText(column, row[key], view)}
-              </td>
+              <th key={key} scope="col" class={column.kind === "quantity" ? "number" : undefined}>
+                <Label output={column} />
+              </th>
             ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {(rows as readonly Readonly<Record<string, unknown>>[]).map((row, index) => (
+            <tr key={index}>
+              {columns.map(([key, column]) => (
+                <td key={key} class={column.kind === "quantity" ? "number" : undefined} data-label={column.label}>
+                  {outputText(column, row[key], view)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {columns.map(
+        ([key, { label, help }]) =>
+          help && (
+            <p class="help" key={key}>
+              {label}: {help}
+            </p>
+          ),
+      )}
+    </div>
   );
 }
 
@@ -141,17 +149,17 @@ export function OtherAnswers(shown: Shown) {
 }
 
 interface Linked {
-  readonly titles: SourceTitles;
+  readonly sources: Catalogue["sources"];
   /** Address of the page of sources. */
   readonly sourcesPage: string;
 }
 
-export function SourceLink({ id, titles, sourcesPage }: Linked & { id: string }) {
-  const title = titles[id];
-  return title ? (
-    <a class="source" href={`${sourcesPage}#${id}`}>
-      {title}
-    </a>
+function SourceLink({ id, sources, sourcesPage }: Linked & { id: string }) {
+  const source = sources[id];
+  return source ? (
+    <span class="source">
+      From <a href={`${sourcesPage}#${id}`}>{source.title}</a>.
+    </span>
   ) : null;
 }
 
@@ -182,51 +190,49 @@ function cellText(cell: number | string | null, column: AnswerTable["columns"][n
 /** A table beside an answer. The row that is the answer says so in words, not by its look alone. */
 export function ComparisonTable({ table, view, ...linked }: Linked & { table: AnswerTable; view: LengthView }) {
   return (
-    <table class="comparison">
-      <caption>{table.caption}</caption>
-      <thead>
-        <tr>
-          {table.columns.map((column) => (
-            <th key={column.label} scope="col" class={column.quantity ? "number" : undefined}>
-              {column.label}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {table.rows.map((row) => {
-          const [first = "", ...rest] = row.cells;
-          const empty = rest.every((cell) => cell === null);
-          return (
-            <tr key={String(first)} class={row.chosen ? "chosen" : undefined}>
-              <th scope="row">
-                {first}
-                {row.chosen && <span class="chosen-mark"> this answer</span>}
-                {row.source && (
-                  <small>
-                    <SourceLink id={row.source} {...linked} />
-                  </small>
-                )}
-                {row.note && !empty && <small>{row.note}</small>}
+    <div class="table-room">
+      <table class="comparison cards">
+        <caption>{table.caption}</caption>
+        <thead>
+          <tr>
+            {table.columns.map((column) => (
+              <th key={column.label} scope="col" class={column.quantity ? "number" : undefined}>
+                {column.label}
               </th>
-              {empty && row.note ? (
-                <td class="quiet" colSpan={rest.length}>
-                  {row.note}
-                </td>
-              ) : (
-                rest.map((cell, index) => {
-                  const column = table.columns[index + 1];
-                  return column ? (
-                    <td key={column.label} class={column.quantity ? "number" : undefined} data-label={column.label}>
-                      {cellText(cell, column, view)}
-                    </td>
-                  ) : null;
-                })
-              )}
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row) => {
+            const [first = "", ...rest] = row.cells;
+            const empty = rest.every((cell) => cell === null);
+            return (
+              <tr key={String(first)} class={row.chosen ? "chosen" : undefined}>
+                <th scope="row">
+                  {first}
+                  {row.chosen && <span class="chosen-mark"> this answer</span>}
+                  {row.source && <SourceLink id={row.source} {...linked} />}
+                  {row.note && !empty && <small>{row.note}</small>}
+                </th>
+                {empty && row.note ? (
+                  <td class="quiet" colSpan={rest.length}>
+                    {row.note}
+                  </td>
+                ) : (
+                  rest.map((cell, index) => {
+                    const column = table.columns[index + 1];
+                    return column ? (
+                      <td key={column.label} class={column.quantity ? "number" : undefined} data-label={column.label}>
+                        {cellText(cell, column, view)}
+                      </td>
+                    ) : null;
+                  })
+                )}
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
   );
 }

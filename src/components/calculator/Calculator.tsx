@@ -7,7 +7,7 @@ import type { LengthView } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import { type Answer, type Handoff, runWorksheet, type Worksheet } from "../../lib/worksheet.ts";
 import type { DrawingProps } from "../drawings/parts/Drawing.tsx";
-import { ComparisonTable, MainAnswer, OtherAnswers, Remarks, type SourceTitles } from "./Answer.tsx";
+import { ComparisonTable, MainAnswer, OtherAnswers, Remarks } from "./Answer.tsx";
 import { flushAddress, goToParameters, replaceParameters } from "./address-bar.ts";
 import { CopyButton, Elsewhere } from "./Elsewhere.tsx";
 import { Field, fieldId } from "./Fields.tsx";
@@ -21,7 +21,6 @@ export interface Setting {
   readonly instance: string;
   /** Values of this page, in place of the worksheet's defaults. */
   readonly start: Raw;
-  readonly titles: SourceTitles;
   /** Path the site is published under, `/` or `/name/`. */
   readonly base: string;
   /** Page of each calculator that answers are handed on to. */
@@ -69,7 +68,7 @@ function handoffParameters({ to, raw }: Handoff): [string, string][] {
 const isOverride = (input: Input) => input.kind === "quantity" && input.override === true;
 
 /** One calculator, made from its worksheet alone. Rendered at build with its start values, live afterwards. */
-export function Calculator({ sheet, catalogue, Drawing, working, instance, start, titles, base, pages }: CalculatorProps) {
+export function Calculator({ sheet, catalogue, Drawing, working, instance, start, base, pages }: CalculatorProps) {
   const inputs = useMemo(() => startingAt(sheet.inputs, start), [sheet, start]);
   const first = useCallback((held: Raw): Raw => ({ ...start, ...held }), [start]);
   const compute = useCallback(
@@ -101,7 +100,7 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
   const overrides = shown.filter(([, input]) => isOverride(input));
   const overridden = overrides.some(([key]) => (raw[key] ?? "") !== "" || form.problems.has(key));
   const root = base.replace(/\/$/, "");
-  const linked = { titles, sourcesPage: `${root}/sources/` };
+  const linked = { sources: catalogue.sources, sourcesPage: `${root}/sources/` };
   const linkHere = () => {
     flushAddress();
     return `${location.origin}${location.pathname}${location.search}#${instance}`;

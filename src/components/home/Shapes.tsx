@@ -1,0 +1,98 @@
+import type { Raw } from "../../lib/inputs.ts";
+import { fold } from "../../lib/part/fold.ts";
+import { layoutOf } from "../figures/layout-of.ts";
+import { Arrowhead, arcPath, away, type Spot, spot } from "../figures/pen.tsx";
+import { sectionPath } from "../figures/section.ts";
+
+/** Pictures of the home page, folded by the library from whole parts as the plan takes them. Made at build. */
+
+interface Box {
+  readonly width: number;
+  readonly height: number;
+  readonly margin: number;
+}
+
+function sectionIn({ width, height, margin }: Box, raw: Raw, thicker: number) {
+  const layout = layoutOf(raw);
+  const section = fold(layout);
+  const spots = section.panels.flatMap(({ start, end }) => [start, end]);
+  const xs = spots.map(({ x }) => x);
+  const zs = spots.map(({ z }) => z);
+  const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...zs), Math.max(...zs)];
+  const scale = Math.min((width - 2 * margin) / (right - left), (height - 2 * margin) / Math.max(high - low, 1));
+  const origin = spot(width / 2 - scale * ((left + right) / 2), height / 2 + scale * ((low + high) / 2));
+  return { path: sectionPath(section, thicker, { scale, origin }), scale };
+}
+
+/** A small picture of a part seen along its bends. Thin sheet would be a hairline, so it is drawn three times as thick. */
+export function ShapeIcon({ raw }: { raw: Raw }) {
+  const box = { width: 120, height: 72, margin: 14 };
+  return (
+    <svg class="fig shape-icon" viewBox={`0 0 ${box.width} ${box.height}`} aria-hidden="true">
+      <path class="sheet" d={sectionIn(box, { ...raw, thickness: "1.2mm", holes: [] }, 3).path} />
+    </svg>
+  );
+}
+
+const channel: Raw = {
+  thickness: "2mm",
+  radius: "4mm",
+  width: "60mm",
+  depth: "90mm",
+  south: [{ leg: "55mm", angle: "90deg", way: "up", radius: "" }],
+  north: [{ leg: "55mm", angle: "90deg", way: "up", radius: "" }],
+  holes: [],
+};
+
+function Swing({ hinge, side }: { hinge: Spot; side: number }) {
+  const radius = scale * 62;
+  const [from, to] = side > 0 ? [8, 80] : [172, 100];
+  return (
+    <g>
+      <path class="motion-line" d={arcPath(hinge, radius, from, to)} />
+      <Arrowhead tip={away(hinge, to, radius)} direction={to + side * 88} kind="arrow-motion" />
+    </g>
+  );
+}
+
+const scale = 1.75;
+
+/** A blank on its way to a channel: flat, three times in between, formed. */
+export function Opening() {
+  const layout = layoutOf(channel);
+  const { thickness } = layout.part;
+  const middle = spot(200, 172);
+  const at = (share: number) => {
+    const section = fold(layout, share);
+    const base = section.panels.find(({ id }) => id === "base");
+    if (!base) throw new Error("A channel without a base");
+    const centre = { x: (base.start.x + base.end.x) / 2, z: base.start.z };
+    const turned = -base.heading;
+    const angle = (turned * Math.PI) / 180;
+    const origin = spot(
+      middle.x - scale * (centre.x * Math.cos(angle) - ((base.start.z + base.end.z) / 2) * Math.sin(angle)),
+      middle.y + scale * (centre.x * Math.sin(angle) + ((base.start.z + base.end.z) / 2) * Math.cos(angle)),
+    );
+    return sectionPath(section, thickness, { scale, origin, turned });
+  };
+  return (
+    <svg
+      class="fig opening"
+      viewBox="0 36 400 184"
+      role="img"
+      aria-label="A flat blank, its two sides swung up step by step until it is a channel"
+    >
+      {[0, 0.25, 0.5, 0.75].map((share) => (
+        <path key={share} class={share === 0 ? "outline" : "before"} d={at(share)} />
+      ))}
+      <path class="sheet" d={at(1)} />
+      {[1, -1].map((side) => (
+        <Swing key={side} hinge={spot(middle.x + side * scale * 41, middle.y - scale * 6)} side={side} />
+      ))}
+      <path class="thin" d="M20 200H380" />
+      {Array.from({ length: 37 }, (_, mark) => (
+        <path key={mark * 10} class="thin" d={`M${20 + mark * 10} 200v${mark % 5 === 0 ? 12 : 6}`} />
+      ))}
+    </svg>
+  );
+}
