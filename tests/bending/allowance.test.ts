@@ -124,10 +124,10 @@ describe("DIN 6935", () => {
     );
   });
 
-  test("the stepped factor is within half a step of the formula", () => {
+  test("the stepped factor is near the formula; farthest just above r/s = 1.5, where 0.8 stands for 0.738", () => {
     fc.assert(
       fc.property(number(0.65, 5), (ratio) => {
-        expect(Math.abs(steppedDinFactor(ratio) - dinFactor({ radius: ratio, thickness: 1 }))).toBeLessThan(0.06);
+        expect(Math.abs(steppedDinFactor(ratio) - dinFactor({ radius: ratio, thickness: 1 }))).toBeLessThan(0.0625);
       }),
     );
     expect(() => steppedDinFactor(0.6)).toThrow("starts at r/s = 0.65");

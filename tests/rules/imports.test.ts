@@ -116,9 +116,9 @@ describe("the library is pure", () => {
 
 describe("formulas live in the library", () => {
   /** Drawings and figures turn answers into points, which takes sines; everything else only shows. */
-  const drawn = /\/(drawings|figures)\/|Drawing\.tsx$/;
+  const drawn = (path: string) => /\/(drawings|figures)\/|Drawing\.tsx$/.test(path) || /<svg\b/.test(textOf(path));
   const shown = [...filesIn("src/components", /\.(tsx?|astro)$/), ...filesIn("src/pages", /\.(astro|mdx|tsx?)$/)].filter(
-    (path) => !drawn.test(path),
+    (path) => !drawn(path),
   );
   const mathematics = /Math\.(sin|cos|tan|asin|acos|atan2?|sqrt|cbrt|pow|exp|log\w*|hypot|PI|E)\b/;
 
