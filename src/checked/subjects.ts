@@ -23,7 +23,6 @@ import {
 import { foldedEdgeKinds, usualLegEnd } from "../lib/bending/symbols.ts";
 import { type Catalogue, materialIds, toleranceClasses } from "../lib/catalogue.ts";
 import type { Inputs, Raw, RawRow } from "../lib/inputs.ts";
-import { chainError, datumPairError } from "../lib/marking/line-error.ts";
 import { nearestFraction } from "../lib/quantity/fraction.ts";
 import { parseQuantity } from "../lib/quantity/parse.ts";
 import { worksheetById } from "../lib/registry.ts";
@@ -34,6 +33,8 @@ import { gaugeThickness } from "../lib/stock/gauge.ts";
 import { angularTolerance, linearTolerance } from "../lib/stock/general-tolerance.ts";
 import { thicknessTolerance } from "../lib/stock/thickness-tolerance.ts";
 import { runWorksheet, type Worksheet } from "../lib/worksheet.ts";
+import { markingAndCutting } from "./marking-and-cutting.ts";
+import { punchingAndRolling } from "./punching-and-rolling.ts";
 
 /** The inputs of a check, in whichever form its subject takes them. */
 export interface Given {
@@ -86,6 +87,12 @@ function crossing(low: number, high: number, isBelow: (at: number) => boolean): 
 
 /** Library functions and tables by name. Calculators need no entry: their id is enough. */
 const subjects: Readonly<Record<string, Subject>> = {
+  ...Object.fromEntries(
+    Object.entries({ ...markingAndCutting, ...punchingAndRolling }).map(([name, values]): [string, Subject] => [
+      name,
+      (given) => outputs(values(given)),
+    ]),
+  ),
   setback: (given) => outputs({ setback: setback({ ...bendOf(given), legTo: "apex" }) }),
   // The chart of the source lists tan(A/2): the setback of a bend whose R + T is 1.
   setbackChart: (given) => outputs({ k: setback({ angle: given.number("angle"), radius: 0, thickness: 1, legTo: "apex" }) }),
@@ -225,14 +232,6 @@ const subjects: Readonly<Record<string, Subject>> = {
     outputs({
       tolerance: angularTolerance(generalTolerances, oneOf(toleranceClasses, given.word("class")), given.number("side")),
     }),
-  chainError: (given) => {
-    const error = chainError({ perLine: given.number("perLine"), count: given.number("count") });
-    return outputs({ worst: error.worst, likely: error.likely });
-  },
-  datumPairError: (given) => {
-    const error = datumPairError({ perLine: given.number("perLine") });
-    return outputs({ worst: error.worst, likely: error.likely });
-  },
   studentQuantile: (given) => outputs({ t: studentQuantile(given.number("probability") / 100, given.number("freedom")) }),
   meanUncertainty: (given) =>
     outputs({ uncertainty: meanUncertainty({ spread: given.number("spread"), count: given.number("count") }) }),

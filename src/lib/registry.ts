@@ -2,6 +2,8 @@ import type { Worksheet } from "./worksheet.ts";
 import bendLength from "./worksheets/bend-length.ts";
 import brakeLoad from "./worksheets/brake-load.ts";
 import coneBlank from "./worksheets/cone-blank.ts";
+import cornerCut from "./worksheets/corner-cut.ts";
+import cutMethod from "./worksheets/cut-method.ts";
 import dieFit from "./worksheets/die-fit.ts";
 import fingerSet from "./worksheets/finger-set.ts";
 import foldedEdge from "./worksheets/folded-edge.ts";
@@ -13,6 +15,9 @@ import practicePieces from "./worksheets/practice-pieces.ts";
 import punchLoad from "./worksheets/punch-load.ts";
 import rollSetting from "./worksheets/roll-setting.ts";
 import rolledBlank from "./worksheets/rolled-blank.ts";
+import sawBlade from "./worksheets/saw-blade.ts";
+import shearLoad from "./worksheets/shear-load.ts";
+import sheetMass from "./worksheets/sheet-mass.ts";
 import smallestRadius from "./worksheets/smallest-radius.ts";
 import springback from "./worksheets/springback.ts";
 import squareCheck from "./worksheets/square-check.ts";
@@ -23,6 +28,11 @@ export const worksheets: readonly Worksheet[] = [
   linePosition,
   holeCircle,
   squareCheck,
+  sheetMass,
+  cutMethod,
+  shearLoad,
+  sawBlade,
+  cornerCut,
   punchLoad,
   dieFit,
   holePlace,

@@ -72,7 +72,7 @@ export const engagedLengthFormula: Formula = {
  * Length of sheet that a raked blade is cutting at any moment, from where it touches to where it is through.
  *
  * @param cut.thickness - T [mm]; 0.1 to 13
- * @param cut.rake - φ [deg]; 0.05 to 10
+ * @param cut.rake - φ [deg]; 0.1 to 10
  * @returns l [mm] = T/tan φ
  * @throws InputError for a value outside its range
  * @remarks Source: geometry.
@@ -94,7 +94,7 @@ export const rakedForceFormula: Formula = {
 /**
  * Force of a raked blade when everything not yet cut resists: a triangle T high and T/tan φ long.
  *
- * @param cut - T [mm]; 0.1 to 13. τ [N/mm²]; 5 to 2500. φ [deg]; 0.05 to 10
+ * @param cut - T [mm]; 0.1 to 13. τ [N/mm²]; 5 to 2500. φ [deg]; 0.1 to 10
  * @returns F [N] = τ T²/(2 tan φ)
  * @throws InputError for a value outside its range
  * @remarks For a cut longer than the stretch under the blade; then its length does not matter. Leaves out that the sheet breaks through

@@ -23,7 +23,7 @@ export const rake = {
   symbol: "φ",
   tex: String.raw`\varphi`,
   quantity: "angle",
-  min: 0.05,
+  min: 0.1,
   max: 10,
 } as const satisfies FormulaInput;
 

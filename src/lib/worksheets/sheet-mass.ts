@@ -1,0 +1,94 @@
+import { mm, say } from "../quantity/phrase.ts";
+import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
+import { sheetAreaFormula, sheetLength, sheetMass, sheetMassFormula, sheetThickness, sheetWidth } from "../stock/sheet-mass.ts";
+import { materialThicknessTolerance } from "../stock/thickness-tolerance.ts";
+import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
+import { propertyRemark } from "./parts/property-band.ts";
+
+/** Most that one person lifts in the best posture by the NIOSH equation [kg]; from memory. */
+const oneLifter = 23;
+
+/** Beyond this a sheet bends and catches the wind whatever its mass [mm]; common practice. */
+const longSheet = 1200;
+
+export default worksheet({
+  id: "sheet-mass",
+  title: "Mass of a sheet",
+  summary: "How heavy a blank or a whole sheet is, to lift it and to buy it.",
+  page: "/cutting/",
+  inputs: {
+    material: materialInput,
+    thickness: { ...sheetThickness, kind: "quantity", default: "1.2mm", help: "Measured, or nominal for a purchase." },
+    width: { ...sheetWidth, kind: "quantity", default: "1000mm" },
+    length: { ...sheetLength, kind: "quantity", default: "2000mm" },
+    ...propertyInputs,
+  },
+  outputs: {
+    mass: { kind: "quantity", label: "Mass", symbol: "m", quantity: "mass" },
+    area: { kind: "quantity", label: "Area", symbol: "A", quantity: "area" },
+  },
+  main: "mass",
+  formulas: [sheetAreaFormula, sheetMassFormula],
+  validity: ["A plain rectangle: holes and notches are not taken off.", "As exact as the thickness and the density put in."],
+  cautions: ["lifting", "sharp-edges"],
+  sources: ["geometry", "niosh-lifting", "common-practice"],
+
+  compute(values, catalogue) {
+    const { width, length, thickness } = values;
+    const material = materialWith(catalogue, values.material, values);
+    const density = material.density.value;
+    const size = { width, length, thickness, density };
+    const mass = sheetMass(size);
+    const area = width * length;
+
+    const remarks: Remark[] = [];
+    if (mass > oneLifter)
+      remarks.push({
+        level: "caution",
+        phrase: say`More than ${oneLifter} kg, which is the most that the NIOSH lifting equation gives one person in the best posture (from memory). Lift it with a partner or an aid, by the rules of your shop.`,
+        source: "niosh-lifting",
+      });
+    else if (Math.max(width, length) > longSheet)
+      remarks.push({
+        level: "caution",
+        phrase: say`Longer than ${mm(longSheet)}: carry it with two people, however light it is. It bends in the middle and catches a draught.`,
+        source: "common-practice",
+      });
+    remarks.push(propertyRemark("Density", "density", material.density));
+
+    const tolerance = materialThicknessTolerance(catalogue, material, thickness, Math.min(width, length));
+    const band: AnswerTable = {
+      caption: "What the permitted thickness does to it",
+      columns: [
+        { label: "Sheet" },
+        { label: "Thickness", quantity: "length", fineness: "setting" },
+        { label: "Mass", quantity: "mass" },
+      ],
+      rows:
+        tolerance === undefined
+          ? []
+          : [
+              { name: "Thinnest permitted", at: thickness - tolerance, chosen: false },
+              { name: "As entered", at: thickness, chosen: true },
+              { name: "Thickest permitted", at: thickness + tolerance, chosen: false },
+            ].map(({ name, at, chosen }) => ({
+              cells: [name, at, (mass * at) / thickness],
+              chosen,
+              source: catalogue.thicknessTolerances[material.thicknessTolerance ?? ""]?.source ?? "common-practice",
+            })),
+    };
+
+    const working: Step[] = [
+      { formula: sheetAreaFormula, values: { width, length, area } },
+      { formula: sheetMassFormula, values: { area, thickness, density, mass } },
+    ];
+
+    return {
+      outputs: { mass, area },
+      remarks,
+      working,
+      tables: band.rows.length > 0 ? [band] : [],
+      sources: ["geometry"],
+    };
+  },
+});
