@@ -13,7 +13,7 @@ export interface Spot {
 
 export const spot = (x: number, y: number): Spot => ({ x, y });
 
-const tidy = (value: number) => Number(value.toFixed(2));
+const tidy = (value: number) => Number(value.toFixed(1));
 export const at = ({ x, y }: Spot) => `${tidy(x)} ${tidy(y)}`;
 
 /** The spot at a distance from another in a direction [deg], counted anticlockwise from the right. */
