@@ -33,6 +33,7 @@ import { gaugeThickness } from "../lib/stock/gauge.ts";
 import { angularTolerance, linearTolerance } from "../lib/stock/general-tolerance.ts";
 import { thicknessTolerance } from "../lib/stock/thickness-tolerance.ts";
 import { runWorksheet, type Worksheet } from "../lib/worksheet.ts";
+import { joiningSubjects } from "./joining.ts";
 import { markingAndCutting } from "./marking-and-cutting.ts";
 import { punchingAndRolling } from "./punching-and-rolling.ts";
 
@@ -236,6 +237,9 @@ const subjects: Readonly<Record<string, Subject>> = {
   meanUncertainty: (given) =>
     outputs({ uncertainty: meanUncertainty({ spread: given.number("spread"), count: given.number("count") }) }),
   outlierLimit: (given) => outputs({ limit: outlierLimit(given.number("count")) }),
+  ...Object.fromEntries(
+    Object.entries(joiningSubjects).map(([name, valuesOf]): [string, Subject] => [name, (given) => outputs(valuesOf(given))]),
+  ),
 };
 
 function rawOf(inputs: Inputs, typed: ReturnType<Given["typed"]>): Raw {
