@@ -47,6 +47,10 @@ export function showQuantity(value: number, quantity: Quantity, view: LengthView
     return { number: fraction.text, unit: "in", error };
   }
   if (quantity === "force" && Math.abs(value) >= 1000) return { number: formatNumber(value / 1000, 1), unit: "kN" };
+  if (quantity === "time" && Math.abs(value) >= 60) {
+    const hours = Math.abs(value) >= 3600;
+    return { number: formatNumber(value / (hours ? 3600 : 60), hours ? 1 : 0), unit: hours ? "h" : "min" };
+  }
   if (quantity === "mass" && Math.abs(value) < 1) return { number: formatNumber(value * 1000, 0), unit: "g" };
   return { number: formatNumber(value, decimalsOf(quantity, view, fineness)), unit: kind.units[kind.base]?.text ?? "" };
 }
