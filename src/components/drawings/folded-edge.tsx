@@ -67,7 +67,8 @@ export default function FoldedEdgeDrawing({ id, values, outputs, view }: Drawing
 
 /** The raw edge on the right, the middle of each fold scribed from it. */
 function Flat({ folds, width, view }: { folds: ReturnType<typeof finished>; width: number; view: LengthView }) {
-  const longest = Math.max(...folds.map(({ line }) => line), width);
+  // A width of next to nothing is allowed, and would blow the scale up.
+  const longest = Math.max(...folds.map(({ line }) => line), width, 1e-6);
   const scale = (drawingWidth - 2 * blank.left) / (1.6 * longest);
   const right = drawingWidth - blank.left;
   const bottom = blank.top + blank.height;
