@@ -24,7 +24,7 @@ import { powerAtDuty } from "../lib/joining/welder-duty.ts";
 import { parseQuantity } from "../lib/quantity/parse.ts";
 import { toBase } from "../lib/quantity/units.ts";
 import { countFor } from "../lib/worksheets/parts/count-for.ts";
-import type { Given } from "./subjects.ts";
+import type { Given } from "./subject.ts";
 
 type Values = Readonly<Record<string, number | string | null | undefined>>;
 

@@ -8,7 +8,7 @@ import { parallelCapacity, rakedCapacity } from "../lib/cutting/shear-capacity.t
 import { engagedLength, rakedForce, rakedForceBreaking, rakedForceByWork } from "../lib/cutting/shear-force.ts";
 import { chainError, datumPairError } from "../lib/marking/line-error.ts";
 import { parseQuantity } from "../lib/quantity/parse.ts";
-import type { Given } from "./subjects.ts";
+import type { Given } from "./subject.ts";
 
 const rakedCut = (given: Given) => ({
   thickness: given.number("thickness"),

@@ -6,7 +6,7 @@ import { shearedForceByRatio, shearedForceByWork } from "../lib/punching/sheared
 import { coneBlank } from "../lib/rolling/cone-blank.ts";
 import { radiusLeft, wideSheet } from "../lib/rolling/loaded-radius.ts";
 import { flatEnd, radiusAtRise, rearRollRise, tightestLoadedRadius } from "../lib/rolling/three-roll.ts";
-import type { Given } from "./subjects.ts";
+import type { Given } from "./subject.ts";
 
 const numbers = <Key extends string>(given: Given, ...keys: readonly Key[]) =>
   Object.fromEntries(keys.map((key) => [key, given.number(key)])) as Record<Key, number>;

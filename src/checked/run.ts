@@ -1,7 +1,8 @@
 import type { Catalogue } from "../lib/catalogue.ts";
 import { fromBase, type Quantity, quantityKinds, toBase } from "../lib/quantity/units.ts";
 import type { Check } from "./schema.ts";
-import { type Given, subjectOf } from "./subjects.ts";
+import type { Given } from "./subject.ts";
+import { subjectOf } from "./subjects.ts";
 
 /** One value of a check beside ours, both in the unit of the source. */
 export interface Comparison {
@@ -79,11 +80,21 @@ function compare(check: Check, output: string, ours: number | string | null): Co
   return misprint === undefined ? common : { ...common, misprint };
 }
 
+/** One output of an answer; `turns.0.line` is a cell of a list. Undefined for one that does not exist. */
+function outputAt(values: unknown, path: string): number | string | null | undefined {
+  let found = values;
+  for (const key of path.split(".")) {
+    if (typeof found !== "object" || found === null) return undefined;
+    found = Reflect.get(found, key);
+  }
+  return typeof found === "number" || typeof found === "string" || found === null ? found : undefined;
+}
+
 /** Runs one check. @throws Error when it names a subject, an input or an output that does not exist */
 export function runCheck(check: Check, catalogue: Catalogue): Outcome {
   const outputs = subjectOf(check.of)(givenOf(check), catalogue);
   const comparisons = Object.keys(check.expected).map((output) => {
-    const ours = outputs(output);
+    const ours = outputAt(outputs, output);
     if (ours === undefined) throw new Error(`${check.id}: ${check.of} has no output “${output}”`);
     return compare(check, output, ours);
   });
