@@ -318,14 +318,15 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
               </span>
             )}
             {fields.map(({ name, cell, field }) => (
-              <ListCell
-                key={name}
-                form={form}
-                field={field}
-                cell={cell}
-                text={row[name] ?? ""}
-                label={`${cell.label} ${index + 1}`}
-              />
+              <div class="list-cell" key={name}>
+                {!input.plain && (
+                  <span class="cell-name" aria-hidden="true">
+                    {cell.label}
+                    {unit(cell) && <span class="quiet"> {unit(cell)}</span>}
+                  </span>
+                )}
+                <ListCell form={form} field={field} cell={cell} text={row[name] ?? ""} label={`${cell.label} ${index + 1}`} />
+              </div>
             ))}
             {rows.length > input.minRows && (
               <button

@@ -122,6 +122,10 @@ export function outputLook(output: Output, value: unknown, view: LengthView): Ou
   if (output.kind === "choice") return { number: output.choices[String(value)] ?? String(value), unit: "" };
   if (output.kind !== "quantity" || typeof value !== "number") return { number: String(value), unit: "" };
   if (output.asPercent) return { number: formatNumber(100 * value, 0), unit: "%" };
+  if (output.decimals !== undefined && output.quantity !== "length") {
+    const { base, units } = kindOf(output.quantity);
+    return { number: formatNumber(value, output.decimals), unit: units[base]?.text ?? "" };
+  }
   const { number, unit, error } = showQuantity(value, output.quantity, view, output.fineness);
   return error && !/^[+−]0\.00 /.test(error) ? { number, unit, off: error } : { number, unit };
 }

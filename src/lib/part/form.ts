@@ -106,8 +106,8 @@ export const partInputs = {
     rowName: "holes",
     columns: {
       panel: { kind: "text", label: "Panel", maxLength: 12, default: "base" },
-      x: { ...place, label: "Along the bend" },
-      y: { ...place, label: "From the bend" },
+      x: { ...place, label: "x, along" },
+      y: { ...place, label: "y, outwards" },
       diameter: { ...size, label: "Diameter", min: 0.1, max: 500 },
     },
     minRows: 0,
