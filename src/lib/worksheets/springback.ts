@@ -26,7 +26,7 @@ export default worksheet({
   id: "springback",
   title: "Springback",
   summary: "How sharp the tool must be and how far to swing so that the bend ends at the radius and angle wanted.",
-  page: "/bending/",
+  page: "/bending/angle-and-springback/",
   inputs: {
     material: materialInput,
     thickness: { ...symbols.thickness, kind: "quantity", default: "1.2mm", help: "Measured, not the nominal gauge." },
