@@ -16,6 +16,8 @@ export interface QuantityOutput extends OutputText {
   readonly quantity: Quantity;
   readonly symbol?: string;
   readonly fineness?: Fineness;
+  /** Decimals shown, where the quantity's own are too few or too many; lengths go by their fineness. */
+  readonly decimals?: number;
   /** Key of the output that is this one's ±. */
   readonly plusMinus?: string;
   /** Shown as a percentage: 0.63 → 63 %. */

@@ -100,6 +100,13 @@ test("a fraction says how far it is from the answer, unless it is exact", () => 
   expect(outputLook(output, 82, "fraction")).toEqual({ number: "3-15/64", unit: "in", off: "+0.15 mm" });
 });
 
+test("an output with decimals of its own is shown with them; a length goes by its fineness", () => {
+  const angle = { kind: "quantity", label: "Angle", quantity: "angle", decimals: 3 } as const;
+  expect(outputLook(angle, 0.08607, "mm")).toEqual({ number: "0.086", unit: "°" });
+  const length = { kind: "quantity", label: "Length", quantity: "length", decimals: 5 } as const;
+  expect(outputLook(length, 25.4, "inch")).toEqual({ number: "1.000", unit: "in" });
+});
+
 describe("the working", () => {
   test.each(everySheet)("of $id has a text for every slot, whatever the values", ({ sheet }) => {
     fc.assert(

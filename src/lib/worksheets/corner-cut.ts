@@ -42,8 +42,8 @@ export default worksheet({
   summary: "How deep to cut the square corner of a blank whose sides are turned up, and what relief hole to drill.",
   page: "/cutting/corners/",
   inputs: {
-    sideA: { ...sideHeight, kind: "quantity", label: "Height of side A, outside", symbol: "Hᴀ", default: "25mm" },
-    sideB: { ...sideHeight, kind: "quantity", label: "Height of side B, outside", symbol: "Hʙ", default: "25mm" },
+    sideA: { ...sideHeight, kind: "quantity", label: "Height of side A, outside", default: "25mm" },
+    sideB: { ...sideHeight, kind: "quantity", label: "Height of side B, outside", default: "25mm" },
     thickness: { ...symbols.thickness, kind: "quantity", default: "1.2mm", help: "Measured, not the nominal gauge." },
     radius: { ...symbols.insideRadius, kind: "quantity", default: "1.6mm", help: "Inside radius of the finished bends." },
     method: { kind: "choice", label: "Bend deduction by", choices: bendMethods, default: "neutral-line" },

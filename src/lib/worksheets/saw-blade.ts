@@ -40,9 +40,10 @@ export default worksheet({
       kind: "quantity",
       label: "Coarsest band, teeth an inch",
       quantity: "ratio",
+      decimals: 1,
       help: "Two teeth are in the cut at once. Three are better.",
     },
-    teethPerInchMax: { kind: "quantity", label: "Finest band made, teeth an inch", quantity: "ratio" },
+    teethPerInchMax: { kind: "quantity", label: "Finest band made, teeth an inch", quantity: "count" },
     bandSpeed: {
       kind: "quantity",
       label: "Speed of the band",
@@ -139,7 +140,7 @@ export default worksheet({
     const own: AnswerTable = {
       caption: `The bands of ${bandSaw.name}`,
       columns: [
-        { label: "Teeth an inch", quantity: "ratio" },
+        { label: "Teeth an inch", quantity: "count" },
         { label: "Width", quantity: "length", fineness: "setting" },
         { label: "Teeth in the cut, square on", quantity: "ratio" },
         { label: `Angle for ${least} teeth`, quantity: "angle" },

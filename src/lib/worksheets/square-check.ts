@@ -47,6 +47,7 @@ export default worksheet({
       label: "Corners are out of square by",
       symbol: "δ",
       quantity: "angle",
+      decimals: 3,
       help: "Positive: the lower left corner is less than 90°.",
     },
   },
@@ -71,7 +72,7 @@ export default worksheet({
       { level: "note", phrase: say`In a square blank of this size both diagonals are ${mm(Math.hypot(width, height))}.` },
       {
         level: "note",
-        phrase: say`The corners are out by ${Math.abs(error).toFixed(3)}°, or ${(60 * Math.abs(error)).toFixed(1)} minutes of arc.`,
+        phrase: say`Out of square by ${(60 * Math.abs(error)).toFixed(1)} minutes of arc.`,
       },
       {
         level: Math.abs(error) <= reading ? "caution" : "note",
