@@ -207,19 +207,22 @@ export function rivetRows(rows: { readonly pitch: number; readonly diameter: num
   return Math.max(rivetFactors.rowsOfPitch * rows.pitch, rivetFactors.rows * rows.diameter);
 }
 
+/** What is cut through: the shank, or a driven rivet that fills its wider hole. */
+const cutDiameter = { ...rivetDiameter, label: "Diameter cut through", max: 12 } as const satisfies FormulaInput;
+
 export const rivetShearFormula: Formula = {
   id: "rivet-shear",
   name: "One rivet cut through",
   result: "strength",
   expression: String.raw`\v{stress}\cdot\frac{\pi}{4}\,\v{diameter}^2`,
-  symbols: { stress: rivetStress, diameter: rivetDiameter, strength },
+  symbols: { stress: rivetStress, diameter: cutDiameter, strength },
 };
 
 /**
  * Load that cuts one rivet, in single shear.
  *
  * @param rivet.stress - τ [N/mm²]; 20 to 1000
- * @param rivet.diameter - D [mm], of the shank, or of the hole for a driven rivet that fills it; 1 to 10
+ * @param rivet.diameter - D [mm], of the shank, or of the hole for a driven rivet that fills it; 1 to 12
  * @returns P [N] = τ π D²/4
  * @throws InputError for a value outside its range
  * @remarks Tables differ in both: 27 ksi on the shank (EA-AC 65-15A, memory), 30 ksi on the hole (MIL-HDBK-5; area read, value memory).
@@ -227,7 +230,7 @@ export const rivetShearFormula: Formula = {
  * @example rivetShear({ stress: 186.158, diameter: 3.175 }); // 1474 (331 lbf)
  */
 export function rivetShear(rivet: { readonly stress: number; readonly diameter: number }): number {
-  checkRanges({ stress: rivetStress, diameter: rivetDiameter }, rivet);
+  checkRanges({ stress: rivetStress, diameter: cutDiameter }, rivet);
   return (rivet.stress * Math.PI * rivet.diameter ** 2) / 4;
 }
 
