@@ -26,8 +26,8 @@ export function digitsFor(value: number, expected: number, tolerance: number): s
   return formatNumber(value, Math.min(9, Math.max(0, wanted)));
 }
 
-/** Words for an input's key: `bendAngle` → `bend angle`. */
-const inWords = (key: string) => key.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
+/** Words for a key: `bendAngle` → `bend angle`. */
+export const inWords = (key: string) => key.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
 
 function shown(value: Given): string {
   if (typeof value === "string") return value;
