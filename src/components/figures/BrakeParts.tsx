@@ -43,9 +43,9 @@ export default function BrakeParts() {
       <Note to={spot(258, 170)} from={spot(308, 130)} lines="sheet" />
       <Note to={spot(252, 188)} from={spot(262, 232)} lines="leaf" />
       <Note to={hinge} from={spot(226, 268)} lines={["hinge line of", "the leaf"]} />
-      <Note to={spot(322, 216)} from={spot(322, 244)} lines="handle" anchor="middle" />
-      <Note to={spot(154, 198)} from={spot(154, 236)} lines="bed" anchor="middle" />
-      <Note to={ball} from={spot(44, 240)} lines={["counter-", "weight"]} anchor="middle" />
+      <Note to={spot(322, 216)} from={spot(322, 232)} lines="handle" anchor="middle" />
+      <Note to={spot(154, 198)} from={spot(154, 222)} lines="bed" anchor="middle" />
+      <Note to={ball} from={spot(48, 224)} lines={["counter-", "weight"]} anchor="middle" />
     </Paper>
   );
 }

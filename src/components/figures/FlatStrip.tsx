@@ -24,7 +24,7 @@ export default function FlatStrip() {
       <Line from={spot(x(sight), whole.top)} to={spot(x(sight), bottom)} kind="sight" />
       <Size from={spot(x(0), whole.top)} to={spot(x(sight), whole.top)} off={18} text={mm(sight)} />
       <Size from={spot(x(0), whole.top)} to={spot(x(blank), whole.top)} off={46} text={mm(blank)} />
-      <Text spot={spot(x(0) + 6, bottom + 18)} lines="datum edge: every size starts here" kind="label" />
+      <Text spot={spot(x(0) + 6, bottom + 18)} lines="datum edge" kind="label" />
       <Line from={spot(x(0), bottom + 3)} to={spot(x(0), bottom + 22)} kind="outline" />
       <Text spot={spot(x(26), whole.top + 44)} lines="long leg, clamped" anchor="middle" kind="label" />
       <Text

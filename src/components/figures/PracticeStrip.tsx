@@ -30,7 +30,7 @@ export default function PracticeStrip() {
       <Note to={spot(x(50), y(46))} from={spot(x(40), 210)} lines="sight line" anchor="end" />
       <Note
         to={spot(x(84), y(42))}
-        from={spot(x(76), 212)}
+        from={spot(x(76), 200)}
         lines={["measure L₀ and the", "legs at the same", "three places"]}
         anchor="middle"
       />

@@ -41,7 +41,7 @@ export default function Setback() {
       <Size from={origin} to={apex} off={-46} text="outside leg" />
       <Size from={apex} to={uprightTangent} off={-18} text="SB" />
       <Size from={apex} to={spot(apex.x, apex.y - scale * legs.upright)} off={-46} text="outside leg" />
-      <Note to={apex} from={spot(318, 250)} lines="apex" anchor="middle" end="arrow" />
+      <Note to={apex} from={spot(322, 236)} lines="apex" anchor="middle" end="arrow" />
       <Note to={spot(levelTangent.x, levelTangent.y - inside - 8)} from={spot(176, 140)} lines="tangent line" anchor="end" />
       <Note to={spot(uprightTangent.x - inside - 8, uprightTangent.y)} from={spot(204, 104)} lines="tangent line" anchor="end" />
     </Paper>

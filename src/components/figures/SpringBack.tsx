@@ -39,16 +39,16 @@ export default function SpringBack() {
       <Line from={centre} to={away(centre, -40, scale * wanted.radius)} />
       <Note
         to={away(centre, -40, scale * wanted.radius * 0.45)}
-        from={spot(70, 74)}
-        lines={[`free: R ${formatNumber(wanted.radius, 1)} mm`]}
-        anchor="start"
+        from={spot(120, 62)}
+        lines={["let go:", `R ${formatNumber(wanted.radius, 1)} mm`]}
+        anchor="end"
       />
       <Line from={heldCentre} to={away(heldCentre, -78, scale * found.toolRadius)} kind="hidden" />
       <Note
         to={away(heldCentre, -78, scale * found.toolRadius * 0.5)}
-        from={spot(40, 132)}
-        lines={[`held: R ${formatNumber(found.toolRadius, 1)} mm`]}
-        anchor="start"
+        from={spot(92, 132)}
+        lines={["held:", `R ${formatNumber(found.toolRadius, 1)} mm`]}
+        anchor="end"
       />
       <Note
         to={spot(centre.x + scale * (wanted.radius + 0.5), centre.y - 60)}
@@ -57,7 +57,7 @@ export default function SpringBack() {
       />
       <Note
         to={spot(heldEndX(held, view), heldEndY(held, view) + 20)}
-        from={spot(196, 40)}
+        from={spot(204, 40)}
         lines={["held:", `${formatNumber(found.swingAngle, 1)}°`]}
         anchor="end"
       />

@@ -20,7 +20,7 @@ export default function StressStrain() {
       <Line from={loaded} to={spot(loaded.x, origin.y)} kind="hidden" />
       <Size from={origin} to={kept} off={-26} text="stays" gap={2} />
       <Size from={kept} to={spot(loaded.x, origin.y)} off={-26} text="springs" gap={2} />
-      <Note to={yieldAt} from={spot(86, 50)} lines="yield strength Y" />
+      <Note to={yieldAt} from={spot(116, 52)} lines="yield strength Y" />
       <Note to={spot((origin.x + yieldAt.x) / 2, (origin.y + yieldAt.y) / 2)} from={spot(104, 150)} lines="slope E" />
       <Note
         to={spot((loaded.x + kept.x) / 2, (loaded.y + kept.y) / 2)}

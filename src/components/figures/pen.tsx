@@ -166,7 +166,9 @@ export function Note({
   end?: "dot" | "arrow";
 }) {
   const direction = (Math.atan2(from.y - to.y, to.x - from.x) * 180) / Math.PI;
-  const text = spot(from.x + (anchor === "start" ? 4 : anchor === "end" ? -4 : 0), from.y + 4);
+  // Centred words stand clear of the end of their line, above or below it.
+  const drop = anchor === "middle" ? (from.y > to.y ? 14 : -5) : 4;
+  const text = spot(from.x + (anchor === "start" ? 4 : anchor === "end" ? -4 : 0), from.y + drop);
   return (
     <g>
       <Line from={from} to={to} />
