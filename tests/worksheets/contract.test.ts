@@ -16,6 +16,20 @@ const contract = [
   ["springback", `material thickness radius angle ${overrides}`, "toolRadius swingAngle overbend ratio"],
   ["brake-load", `material thickness length ${overrides}`, "moment capacityUsed"],
   ["folded-edge", "kind thickness width gap", "allowance turns"],
+  [
+    "spot-setting",
+    `material thickness otherThickness regime ${overrides}`,
+    "tipFace forceMin forceMax currentMin currentMax timeMin timeMax nugget minPitch minLap shearStrength",
+  ],
+  ["weld-pair", "materialA materialB", "verdict reasons instead"],
+  ["spot-joint", `material thickness otherThickness load safetyFactor ${overrides}`, "spots pitch edge lap"],
+  [
+    "rivet-joint",
+    `material thicknessA thicknessB load safetyFactor rivetDiameter rivetShearStress ${overrides}`,
+    "diameter grip length pitch edge count",
+  ],
+  ["seam-allowance", "kind width thickness", "allowance sideA sideB"],
+  ["anneal", `material ${overrides}`, "temperature time cooling note"],
 ] as const;
 
 const sorted = (words: Iterable<string>) => [...words].sort();
@@ -46,4 +60,6 @@ test("the choices of the contract are there", () => {
   expect(choices("practice-pieces", "legTo")).toEqual(["apex", "tangent"]);
   expect(choices("bend-length", "method")).toEqual(["neutral-line", "faa-handbook", "din-6935", "soft-medium-hard", "measured"]);
   expect(choices("bend-length", "hardness")).toEqual(["soft", "medium", "hard"]);
+  expect(choices("spot-setting", "regime")).toEqual(["medium-force", "high-force"]);
+  expect(choices("seam-allowance", "kind")).toEqual(["lap", "grooved", "standing"]);
 });
