@@ -1,6 +1,6 @@
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { say } from "../quantity/phrase.ts";
+import { type Phrase, say } from "../quantity/phrase.ts";
 import { bendAllowance, bendAllowanceFormula } from "./bend-allowance.ts";
 import { dinAllowanceFormula, dinDeduction, dinFactor, dinFactorFormula, dinIgnoresBend, dinTableStart } from "./din-6935.ts";
 import {
@@ -184,22 +184,34 @@ export function publishedAllowances(bend: BendSize): readonly Published[] {
   ];
 }
 
-/** Cautions about using a method for a bend outside what its source covers. */
-export function methodLimits(method: BendMethod, bend: BendSize): readonly ReturnType<typeof say>[] {
+export interface MethodLimit {
+  /** `caution`: the bend is outside what the source covers. */
+  readonly level: "note" | "caution";
+  readonly phrase: Phrase;
+}
+
+/** What is to be said about using a method for a bend. */
+export function methodLimits(method: BendMethod, bend: BendSize): readonly MethodLimit[] {
   const ratio = bend.radius / bend.thickness;
-  const limits: ReturnType<typeof say>[] = [];
+  const limits: MethodLimit[] = [];
   if (method === "din-6935" && ratio < dinTableStart)
-    limits.push(
-      say`The factor table of DIN 6935 starts at R/T = ${dinTableStart}; here it is ${ratio.toFixed(2)}, so the formula is carried on beyond its table.`,
-    );
+    limits.push({
+      level: "caution",
+      phrase: say`The factor table of DIN 6935 starts at R/T = ${dinTableStart}; here it is ${ratio.toFixed(2)}, so the formula is carried on beyond its table.`,
+    });
   if (method === "din-6935" && dinIgnoresBend(bend.angle))
-    limits.push(say`DIN 6935 sets the compensation to nothing for bends of less than 15°.`);
+    limits.push({ level: "note", phrase: say`DIN 6935 sets the compensation to nothing for bends of less than 15°.` });
   if (method === "din-6935")
-    limits.push(say`DIN 6935 rounds the developed length up to a full millimetre; the length here is not rounded.`);
+    limits.push({
+      level: "note",
+      phrase: say`DIN 6935 rounds the developed length up to a full millimetre; the length here is not rounded.`,
+    });
   if (method === "faa-handbook")
-    limits.push(
-      say`The constants were made for aluminium aircraft sheet; the handbook's own worked channel rounds them to a hundredth of an inch.`,
-    );
-  if (method === "soft-medium-hard") limits.push(say`The rule is meant for bends made with simple tools or at the bench.`);
+    limits.push({
+      level: "note",
+      phrase: say`The constants were made for aluminium aircraft sheet; the handbook's own worked channel rounds them to a hundredth of an inch.`,
+    });
+  if (method === "soft-medium-hard")
+    limits.push({ level: "note", phrase: say`The rule is meant for bends made with simple tools or at the bench.` });
   return limits;
 }

@@ -167,7 +167,7 @@ export default worksheet({
         );
     });
 
-    const remarks: Remark[] = methodLimits(method, bend).map((phrase) => ({ level: "note", phrase, source }));
+    const remarks: Remark[] = methodLimits(method, bend).map((limit) => ({ ...limit, source }));
     const material = materialWith(catalogue, values.material, values);
     remarks.push(...radiusRemarks(catalogue, material, bend));
     if (kFactor < 0 || kFactor > 1)

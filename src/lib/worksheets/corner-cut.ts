@@ -160,7 +160,7 @@ export default worksheet({
     const clear = clearGap(gap, thickness);
     const opens = reliefToNotch(sb, gap);
 
-    const remarks: Remark[] = methodLimits(method, bend).map((phrase) => ({ level: "note", phrase, source }));
+    const remarks: Remark[] = methodLimits(method, bend).map((limit) => ({ ...limit, source }));
     remarks.push(
       clear < 0
         ? {
