@@ -60,6 +60,14 @@ function ListTable({ output, value, view }: { output: ListOutput; value: unknown
   const columns = Object.entries(output.columns);
   if (output.plain) {
     const [, column] = columns[0] ?? [];
+    if (column?.kind === "text" && rows.length > 0)
+      return (
+        <ul class="sentences">
+          {rows.map((row) => (
+            <li key={String(row)}>{String(row)}</li>
+          ))}
+        </ul>
+      );
     return <>{column ? rows.map((row) => outputText(column, row, view)).join(", ") || "none" : ""}</>;
   }
   return (

@@ -99,6 +99,7 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
   const shown = Object.entries(inputs).filter(([key]) => isShown(key));
   const overrides = shown.filter(([, input]) => isOverride(input));
   const overridden = overrides.some(([key]) => (raw[key] ?? "") !== "" || form.problems.has(key));
+  const instead = problems.flatMap((problem) => problem.instead);
   const root = base.replace(/\/$/, "");
   const linked = { sources: catalogue.sources, sourcesPage: `${root}/sources/` };
   const linkHere = () => {
@@ -130,6 +131,11 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
           <p class="stale-mark">
             {good ? "Answer for the last good values. " : "No answer yet. "}
             {problems.length === 1 ? "One field needs another value." : `${problems.length} fields need other values.`}
+          </p>
+        )}
+        {instead.length > 0 && (
+          <p class="stale-mark not-on-paper">
+            <Handoffs handoffs={instead} root={root} pages={pages} />
           </p>
         )}
         {good && <MainAnswer sheet={sheet} answer={good.answer} view={view} />}
@@ -166,7 +172,9 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
       )}
 
       <div class="actions not-on-paper">
-        {good && !stale && <Handoffs sheet={sheet} good={good} root={root} pages={pages} />}
+        {good && !stale && (
+          <Handoffs handoffs={sheet.handoffs?.(good.values as never, good.answer as never) ?? []} root={root} pages={pages} />
+        )}
         <CopyButton text={linkHere}>Copy link with these values</CopyButton>
         {parts.length > 0 && (
           <button type="button" onClick={() => replaceParameters(instance, [])}>
@@ -179,19 +187,16 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
   );
 }
 
-/** Links that carry an answer on: real addresses; on this page the values are put in without loading it again. */
+/** Links that carry values on: real addresses; on this page the values are put in without loading it again. */
 function Handoffs({
-  sheet,
-  good,
+  handoffs,
   root,
   pages,
 }: {
-  sheet: Worksheet;
-  good: Good;
+  handoffs: readonly Handoff[];
   root: string;
   pages: Readonly<Record<string, string>>;
 }) {
-  const handoffs = sheet.handoffs?.(good.values as never, good.answer as never) ?? [];
   return (
     <>
       {handoffs.map((handoff) => {
