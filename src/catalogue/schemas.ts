@@ -13,7 +13,6 @@ import {
 import { outlinePlay } from "../lib/punching/shop-punches.ts";
 import { type GaugeReader, ParseError, parseQuantity } from "../lib/quantity/parse.ts";
 import { kindOf, type Quantity, toBase } from "../lib/quantity/units.ts";
-import { leastSpacing } from "../lib/rolling/three-roll.ts";
 
 /** A group of named values in which every name must be known; the message lists the names that are. */
 function group<const S extends z.core.$ZodLooseShape>(shape: S) {
@@ -427,14 +426,6 @@ export function shopSchema(gaugeOf: (material: MaterialId) => GaugeReader) {
       screwPitch: length(0.2, 20),
       smallestDiameter: length(5, 2000),
       risePerPass: length(0.5, 50),
-    }).superRefine((rolls, check) => {
-      const least = leastSpacing(rolls);
-      if (rolls.spacing < least)
-        check.addIssue({
-          code: "custom",
-          path: ["spacing"],
-          message: `${rolls.spacing} mm; must be at least ${least.toFixed(2)} mm, or the rear roll meets the lower front roll`,
-        });
     }),
     welder: group({
       name: words,

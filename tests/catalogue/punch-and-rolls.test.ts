@@ -67,12 +67,6 @@ test("a shape or a size that a punch does not have is refused", () => {
   expect(faultsAfter("die: A }", "die: a }")).toContain("punch.punches.0.die: must be one or two capital letters");
 });
 
-test("rolls that would meet are refused", () => {
-  expect(faultsAfter("spacing: 55 mm", "spacing: 50 mm")).toEqual([
-    "rolls.spacing: 50 mm; must be at least 50.40 mm, or the rear roll meets the lower front roll",
-  ]);
-});
-
 test("a brake has no more fingers than can be searched", () => {
   const many = Array(31).fill("25 mm").join(", ");
   expect(faultsAfter("fingers: [25 mm, 2 in]", `fingers: [${many}]`)).toHaveLength(1);

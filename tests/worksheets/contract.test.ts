@@ -16,6 +16,22 @@ const contract = [
   ["springback", `material thickness radius angle ${overrides}`, "toolRadius swingAngle overbend ratio"],
   ["brake-load", `material thickness length ${overrides}`, "moment capacityUsed"],
   ["folded-edge", "kind thickness width gap", "allowance turns"],
+  ["punch-load", `material thickness shape diameter width height ${overrides}`, "perimeter force strippingForce work"],
+  ["die-fit", `material thickness diameter ${overrides}`, "clearancePerSide dieDiameter"],
+  [
+    "hole-place",
+    `material thickness diameter edgeDistance holeSpacing bendDistance radius ${overrides}`,
+    "minEdge minSpacing minBend minDiameter ok",
+  ],
+  ["finger-set", "boxWidth fingers gap", "chosen total clearance"],
+  ["rolled-blank", "diameter measured thickness arc seam", "blank"],
+  // Trial pieces, flat ends, the smallest diameter and the passes go beyond the contract's first list.
+  [
+    "roll-setting",
+    `material thickness radius frontRoll rearRoll rollSpacing screwPitch trials ${overrides}`,
+    "rearRollRise loadedRadius turns flatEnd smallestDiameter passes",
+  ],
+  ["cone-blank", "largeDiameter smallDiameter height thickness", "outerRadius innerRadius sectorAngle chord"],
   [
     "spot-setting",
     `material thickness otherThickness regime ${overrides}`,
@@ -48,6 +64,8 @@ test("the rows of lists have the cells of the contract", () => {
   };
   expect(cells("practice-pieces", "pieces")).toEqual(["flat", "legA", "legB"]);
   expect(sorted(cells("folded-edge", "turns"))).toEqual(["angle", "how", "line", "radius", "turn"]);
+  expect(cells("finger-set", "fingers")).toHaveLength(1);
+  expect(cells("roll-setting", "trials")).toEqual(["rise", "radius"]);
   expect(cells("length-reader", "gauges")).toEqual(["system", "gauge", "thickness", "difference"]);
 });
 
@@ -60,6 +78,8 @@ test("the choices of the contract are there", () => {
   expect(choices("practice-pieces", "legTo")).toEqual(["apex", "tangent"]);
   expect(choices("bend-length", "method")).toEqual(["neutral-line", "faa-handbook", "din-6935", "soft-medium-hard", "measured"]);
   expect(choices("bend-length", "hardness")).toEqual(["soft", "medium", "hard"]);
+  expect(choices("punch-load", "shape")).toEqual(["round", "square", "rectangle"]);
+  expect(choices("rolled-blank", "measured")).toEqual(["inside", "outside"]);
   expect(choices("spot-setting", "regime")).toEqual(["medium-force", "high-force"]);
   expect(choices("seam-allowance", "kind")).toEqual(["lap", "grooved", "standing"]);
 });

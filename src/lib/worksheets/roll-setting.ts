@@ -106,7 +106,7 @@ export default worksheet({
       label: "Flat at each end, about",
       symbol: "f",
       quantity: "length",
-      help: "Bend it before rolling, or roll the sheet end for end and trim.",
+      help: "The stretch between pinch and rear roll, by geometry. Bend it before rolling, roll the sheet end for end, or trim.",
     },
     smallestDiameter: {
       kind: "quantity",
@@ -165,14 +165,6 @@ export default worksheet({
       screwPitch: values.screwPitch ?? rolls.screwPitch,
     };
     const { rollSpacing, screwPitch } = machine;
-    const closest = leastSpacing(machine);
-    if (rollSpacing < closest)
-      throw new InputError(
-        "rollSpacing",
-        rollSpacing,
-        say`Pinch line to rear roll must be at least ${mm(closest)} for these rolls, or the rear roll meets the lower front roll; it is ${mm(rollSpacing)}.`,
-      );
-
     const strip: Strip = { thickness, yield: material.yield.value, elasticModulus: material.elasticModulus.value };
     const job = { ...strip, ...machine };
     const tightest = tightestLoadedRadius(job);
@@ -206,6 +198,14 @@ export default worksheet({
       level: "note",
       phrase: say`That is ${whole} whole ${whole === 1 ? "turn" : "turns"} and ${degrees % 360}° more, on both screws alike. Set flat contact first: let the rear roll just touch the sheet along its whole length.`,
     });
+    const closest = leastSpacing(machine);
+    if (rollSpacing < closest)
+      remarks.push({
+        level: "caution",
+        field: "rollSpacing",
+        phrase: say`With a lower front roll as thick as the upper one the rear roll would meet it: that needs ${mm(closest)} from the pinch line at least. Measure again, level and to the middle of the rear roll.`,
+        source: "geometry",
+      });
     if (smallestDiameter === null)
       remarks.push({
         level: "caution",
