@@ -44,6 +44,7 @@ const tools: readonly SitePage[] = [
 ];
 
 const reference: readonly SitePage[] = [
+  { path: "/tables/", title: "Tables", about: "Gauges, metals, radii, welds, rivets, tolerances: every number with its source." },
   {
     path: "/tables/calculators/",
     title: "Calculators",
@@ -53,6 +54,51 @@ const reference: readonly SitePage[] = [
   { path: "/sources/", title: "Sources", about: "Where each formula and number was read, or that it is from memory." },
   { path: "/safety/", title: "Safety", about: "All standing cautions in one place." },
   { path: "/glossary/", title: "Glossary", about: "Trade terms in plain words." },
+];
+
+/** The pages below `/tables/`, in the order of its list. */
+export const tables: readonly SitePage[] = [
+  {
+    path: "/tables/gauges/",
+    title: "Gauge numbers",
+    about: "What a gauge number is in inches and millimetres, in every list side by side.",
+  },
+  {
+    path: "/tables/materials/",
+    title: "Metals",
+    about: "Density, stiffness and strengths of every metal, with the band each value lies in.",
+  },
+  {
+    path: "/tables/smallest-radii/",
+    title: "Smallest radii",
+    about: "How sharp a bend may be before it cracks, by metal and thickness.",
+  },
+  {
+    path: "/tables/spot-settings/",
+    title: "Spot settings",
+    about: "Force, time and current to start from when spot welding, by thickness.",
+  },
+  {
+    path: "/tables/hole-circles/",
+    title: "Hole circles",
+    about: "Centres and chords of evenly spaced holes, and a list of coordinates to copy.",
+  },
+  { path: "/tables/rivets/", title: "Rivets", about: "Sizes of solid rivets with their drills, least pitch and edge distance." },
+  {
+    path: "/tables/fractions/",
+    title: "Inch fractions",
+    about: "Every sixty-fourth of an inch in decimal inches and in millimetres.",
+  },
+  {
+    path: "/tables/general-tolerances/",
+    title: "General tolerances",
+    about: "What ± a size has when the drawing says only “ISO 2768-m”.",
+  },
+  {
+    path: "/tables/thickness-tolerances/",
+    title: "Thickness tolerances",
+    about: "How far real sheet may be from the thickness it was sold as.",
+  },
 ];
 
 function hasFile({ path }: SitePage): boolean {
