@@ -170,6 +170,13 @@ export default worksheet({
           field,
           phrase: say`${welder.name} is for sheets from ${mm(welder.thinnest)} to ${mm(welder.thickest)} each; this one is ${mm(each)}.`,
         });
+    if (material.family === "stainless")
+      remarks.push({
+        level: "caution",
+        field: "material",
+        phrase: say`The strength is from a schedule read only in a supplier's reprint, made for austenitic stainless steel: provisional.`,
+        source: scheduleSource,
+      });
     if (material.coated)
       remarks.push({
         level: "caution",
