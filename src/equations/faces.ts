@@ -4,7 +4,7 @@
  */
 const latin = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
 const digits = "0123456789";
-const fences = "()[]|/";
+const fences = "()[]|/⌈⌉";
 /** Parts that KaTeX stacks when no face has a fence tall enough. */
 const fenceParts = "⎛⎜⎝⎞⎟⎠⎡⎢⎣⎤⎥⎦∣";
 const greekSmall = "αβγδεθμπρστφϕω";

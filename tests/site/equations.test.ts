@@ -17,6 +17,8 @@ function usedOn(page: Page) {
   return page.evaluate(async () => {
     const letters = new Map<string, string>();
     for (const html of document.querySelectorAll(".katex-html")) {
+      // An equation that is not in use yet has its numbers put in before it is shown.
+      if (!html.checkVisibility()) continue;
       const texts = document.createTreeWalker(html, NodeFilter.SHOW_TEXT);
       while (texts.nextNode()) {
         const { fontFamily, fontStyle, fontWeight } = getComputedStyle(texts.currentNode.parentElement as Element);
