@@ -5,6 +5,7 @@ import { defineConfig } from "astro/config";
 import rehypeKatex from "rehype-katex";
 import remarkMath from "remark-math";
 import { catalogueModule } from "./src/catalogue/vite-plugin.ts";
+import { calculatorModules } from "./src/components/calculator/vite-plugin.ts";
 import { equationAssets } from "./src/equations/assets.ts";
 import { rehypeBase } from "./src/site/rehype-base.ts";
 
@@ -29,7 +30,7 @@ export default defineConfig({
   // Inline styles and scripts are forbidden by the content security policy.
   build: { format: "directory", inlineStylesheets: "never" },
   vite: {
-    plugins: [catalogueModule()],
+    plugins: [catalogueModule(), calculatorModules()],
     build: {
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },

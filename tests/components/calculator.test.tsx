@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import { loadCatalogue } from "../../src/catalogue/load.ts";
 import { Calculator } from "../../src/components/calculator/Calculator.tsx";
 import { Field, type Form } from "../../src/components/calculator/Fields.tsx";
+import { shortTitles } from "../../src/components/calculator/source-titles.ts";
 import type { DrawingProps } from "../../src/components/drawings/parts/Drawing.tsx";
 import type { Raw } from "../../src/lib/inputs.ts";
 import { lengthViews } from "../../src/lib/quantity/format.ts";
@@ -32,6 +33,7 @@ function page(sheet: Worksheet, start: Raw = {}): string {
     <Calculator
       sheet={sheet}
       catalogue={catalogue}
+      titles={shortTitles(catalogue.sources, Object.keys(catalogue.sources))}
       Drawing={drawingOf(sheet.id)}
       instance={sheet.id}
       start={start}
@@ -55,7 +57,7 @@ describe("every calculator at build", () => {
     expect(html).toContain(main?.label ?? "no main output");
     expect(html).not.toContain("stale-mark");
     for (const [key, input] of Object.entries(sheet.inputs)) {
-      if (input.kind === "list" || sheet.shownWhen?.[key]) continue;
+      if (input.kind === "list" || sheet.shownWhen?.[key] || (input.kind === "quantity" && input.override)) continue;
       expect(element(html, `${id}-${key}`), key).toMatch(/^<(input|select)/);
       expect(html, key).toContain(`for="${id}-${key}"`);
     }

@@ -12,7 +12,7 @@ function page(id: string, start: Raw): string {
   const sheet = worksheetById(id);
   if (!sheet) throw new Error(`no worksheet ${id}`);
   return renderToString(
-    <Calculator sheet={sheet} catalogue={catalogue} instance={id} start={start} base="/shop/" pages={pages} />,
+    <Calculator sheet={sheet} catalogue={catalogue} titles={{}} instance={id} start={start} base="/shop/" pages={pages} />,
   );
 }
 

@@ -1,7 +1,7 @@
-import type { Catalogue } from "../../lib/catalogue.ts";
 import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import type { Answer, AnswerTable, ListOutput, Output, Remark, Worksheet } from "../../lib/worksheet.ts";
+import type { SourceTitles } from "./source-titles.ts";
 import { outputLook, outputText, plusMinusText } from "./texts.ts";
 
 interface Shown {
@@ -157,16 +157,16 @@ export function OtherAnswers(shown: Shown) {
 }
 
 interface Linked {
-  readonly sources: Catalogue["sources"];
+  readonly titles: SourceTitles;
   /** Address of the page of sources. */
   readonly sourcesPage: string;
 }
 
-function SourceLink({ id, sources, sourcesPage }: Linked & { id: string }) {
-  const source = sources[id];
-  return source ? (
+function SourceLink({ id, titles, sourcesPage }: Linked & { id: string }) {
+  const title = titles[id];
+  return title ? (
     <span class="source">
-      From <a href={`${sourcesPage}#${id}`}>{source.title}</a>.
+      From <a href={`${sourcesPage}#${id}`}>{title}</a>.
     </span>
   ) : null;
 }

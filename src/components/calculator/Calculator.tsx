@@ -11,9 +11,11 @@ import { ComparisonTable, MainAnswer, OtherAnswers, Remarks } from "./Answer.tsx
 import { flushAddress, goToParameters, replaceParameters } from "./address-bar.ts";
 import { CopyButton, Elsewhere } from "./Elsewhere.tsx";
 import { Field, fieldId } from "./Fields.tsx";
+import { Fold } from "./Fold.tsx";
 import { Strays } from "./Strays.tsx";
+import type { SourceTitles } from "./source-titles.ts";
 import { type Outcome, useForm } from "./use-form.ts";
-import { fillWorking } from "./working.ts";
+import { showWorking } from "./working.ts";
 
 /** What the server puts into the page for the browser: small, and the same on both sides. */
 export interface Setting {
@@ -30,6 +32,7 @@ export interface Setting {
 export interface CalculatorProps extends Setting {
   readonly sheet: Worksheet;
   readonly catalogue: Catalogue;
+  readonly titles: SourceTitles;
   readonly Drawing?: ComponentType<DrawingProps> | undefined;
   /** The worked formulas below the calculator, set at build; only in the browser. */
   readonly working?: Element | null;
@@ -68,7 +71,7 @@ function handoffParameters({ to, raw }: Handoff): [string, string][] {
 const isOverride = (input: Input) => input.kind === "quantity" && input.override === true;
 
 /** One calculator, made from its worksheet alone. Rendered at build with its start values, live afterwards. */
-export function Calculator({ sheet, catalogue, Drawing, working, instance, start, base, pages }: CalculatorProps) {
+export function Calculator({ sheet, catalogue, titles, Drawing, working, instance, start, base, pages }: CalculatorProps) {
   const inputs = useMemo(() => startingAt(sheet.inputs, start), [sheet, start]);
   const first = useCallback((held: Raw): Raw => ({ ...start, ...held }), [start]);
   const compute = useCallback(
@@ -88,7 +91,7 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
   useLayoutEffect(() => {
     if (!working) return;
     working.classList.toggle("stale", stale);
-    if (good) fillWorking(working, good.answer.working);
+    if (good) showWorking(working, good.answer.working);
   }, [working, good, stale]);
 
   const isShown = (key: string) => {
@@ -101,7 +104,7 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
   const overridden = overrides.some(([key]) => (raw[key] ?? "") !== "" || form.problems.has(key));
   const instead = problems.flatMap((problem) => problem.instead);
   const root = base.replace(/\/$/, "");
-  const linked = { sources: catalogue.sources, sourcesPage: `${root}/sources/` };
+  const linked = { titles, sourcesPage: `${root}/sources/` };
   const linkHere = () => {
     flushAddress();
     return `${location.origin}${location.pathname}${location.search}#${instance}`;
@@ -115,14 +118,15 @@ export function Calculator({ sheet, catalogue, Drawing, working, instance, start
           {shown.map(([key, input]) => (isOverride(input) ? null : <Field key={key} form={form} field={key} input={input} />))}
         </div>
         {overrides.length > 0 && (
-          <details class="overrides" open={overridden || undefined}>
-            <summary>Use other values for the metal</summary>
-            <div class="field-grid">
-              {overrides.map(([key, input]) => (
-                <Field key={key} form={form} field={key} input={input} />
-              ))}
-            </div>
-          </details>
+          <Fold class="overrides" summary="Use other values for the metal" open={overridden}>
+            {() => (
+              <div class="field-grid">
+                {overrides.map(([key, input]) => (
+                  <Field key={key} form={form} field={key} input={input} />
+                ))}
+              </div>
+            )}
+          </Fold>
         )}
       </form>
 

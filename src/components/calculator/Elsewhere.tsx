@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { addressParts, queryText } from "../../lib/address.ts";
 import type { Raw } from "../../lib/inputs.ts";
 import type { Worksheet } from "../../lib/worksheet.ts";
+import { Fold } from "./Fold.tsx";
 import { commandLine } from "./texts.ts";
 
 async function copy(text: string): Promise<boolean> {
@@ -47,21 +48,22 @@ export function Elsewhere({ sheet, raw, embedPage }: Props) {
     { name: "Command line", text: commandLine(sheet.id, sheet.inputs, parts, raw) },
   ];
   return (
-    <details class="elsewhere">
-      <summary>Other ways to use this</summary>
-      <dl>
-        {texts.map(({ name, text }) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>
-              <code>{text}</code>
-            </dd>
-            <dd>
-              <CopyButton text={() => text}>Copy</CopyButton>
-            </dd>
-          </div>
-        ))}
-      </dl>
-    </details>
+    <Fold class="elsewhere" summary="Other ways to use this">
+      {() => (
+        <dl>
+          {texts.map(({ name, text }) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>
+                <code>{text}</code>
+              </dd>
+              <dd>
+                <CopyButton text={() => text}>Copy</CopyButton>
+              </dd>
+            </div>
+          ))}
+        </dl>
+      )}
+    </Fold>
   );
 }

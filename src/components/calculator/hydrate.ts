@@ -1,13 +1,9 @@
-import type { ComponentType } from "preact";
-import type { Worksheet } from "../../lib/worksheet.ts";
-import type { DrawingProps } from "../drawings/parts/Drawing.tsx";
+import calculators from "virtual:calculators";
 
 /**
  * Finds the calculators of a page and brings each to life when it is needed: at once when the address holds values for it or
- * someone touches it, when the page is idle for the first one, and shortly before it comes into sight for the others.
+ * someone touches it, otherwise shortly before it comes into sight. Until then it costs the page nothing.
  */
-const sheets = import.meta.glob<{ default: Worksheet }>("../../lib/worksheets/*.ts");
-const drawings = import.meta.glob<{ default: ComponentType<DrawingProps> }>("../drawings/*.tsx");
 
 /** Buttons pressed before there was anything behind them. */
 const pressed = new Map<HTMLElement, HTMLButtonElement[]>();
@@ -16,16 +12,12 @@ const begun = new Set<HTMLElement>();
 async function bringToLife(host: HTMLElement): Promise<void> {
   if (begun.has(host)) return;
   begun.add(host);
-  const id = host.dataset.calculator;
+  const id = host.dataset.calculator ?? "";
   try {
-    const [{ mount }, sheet, drawing, catalogue] = await Promise.all([
-      import("./mount.tsx"),
-      sheets[`../../lib/worksheets/${id}.ts`]?.(),
-      drawings[`../drawings/${id}.tsx`]?.(),
-      import("virtual:catalogue"),
-    ]);
-    if (!sheet) throw new Error(`There is no worksheet ${id}`);
-    mount(host, sheet.default, catalogue.default, drawing?.default);
+    const load = calculators[id];
+    if (!load) throw new Error(`There is no worksheet ${id}`);
+    const [{ mount }, calculator, data] = await Promise.all([import("./mount.tsx"), load(), import("virtual:calculator-data")]);
+    mount(host, calculator, data.default);
     for (const button of pressed.get(host) ?? []) button.click();
   } catch (error) {
     begun.delete(host);
@@ -41,7 +33,6 @@ function holdsValues(host: HTMLElement): boolean {
   return [...new URLSearchParams(location.search).keys()].some((name) => name.startsWith(owner));
 }
 
-const whenIdle = window.requestIdleCallback ?? ((run: () => void) => setTimeout(run, 200));
 const hosts = [...document.querySelectorAll<HTMLElement>("[data-calculator]")];
 const soon = new IntersectionObserver(
   (entries) => {
@@ -51,10 +42,10 @@ const soon = new IntersectionObserver(
       void bringToLife(target as HTMLElement);
     }
   },
-  { rootMargin: "600px" },
+  { rootMargin: "300px" },
 );
 
-for (const [index, host] of hosts.entries()) {
+for (const host of hosts) {
   host.addEventListener("focusin", () => void bringToLife(host));
   host.addEventListener("pointerdown", () => void bringToLife(host));
   host.addEventListener("click", ({ target }) => {
@@ -67,6 +58,5 @@ for (const [index, host] of hosts.entries()) {
   }
   // Its start values are what it will show: they need not wait behind the values of other calculators.
   host.dataset.settled = "";
-  if (index === 0) whenIdle(() => void bringToLife(host));
-  else soon.observe(host);
+  soon.observe(host);
 }

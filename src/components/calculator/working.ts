@@ -26,8 +26,12 @@ export function stepTexts({ formula, values }: Step): Record<string, string> {
   return texts;
 }
 
+/** The steps each working is to show, also while its formulas are not there yet. */
+const latest = new WeakMap<Element, readonly Step[]>();
+
 /** Shows the steps of an answer in the list of all formulas of its calculator, and puts their numbers in. Browser only. */
-export function fillWorking(working: Element, steps: readonly Step[]): void {
+export function showWorking(working: Element, steps: readonly Step[]): void {
+  latest.set(working, steps);
   const list = working.querySelector("[data-steps]");
   if (!list) return;
   const lines = [...list.children] as HTMLElement[];
@@ -45,4 +49,47 @@ export function fillWorking(working: Element, steps: readonly Step[]): void {
     line.hidden = false;
     list.append(line);
   }
+}
+
+/** A page of this site, read as a page: making one from a text is what Trusted Types forbid. */
+function fetchPage(address: string): Promise<Document> {
+  return new Promise((done, fail) => {
+    const request = new XMLHttpRequest();
+    request.responseType = "document";
+    request.onload = () => (request.responseXML ? done(request.responseXML) : fail(new Error(`${address} is no page`)));
+    request.onerror = () => fail(new Error(`${address} could not be loaded`));
+    request.open("GET", address);
+    request.send();
+  });
+}
+
+/**
+ * Formulas are the heaviest part of a page, so a page with several calculators does not hold their working: it is fetched from
+ * the page of the calculator alone when somebody opens it. Until then, and without scripts, a link leads there.
+ */
+export function loadWhenOpened(working: HTMLDetailsElement): void {
+  const { from } = working.dataset;
+  if (from === undefined) return;
+  const load = async () => {
+    if (!working.open || working.dataset.from === undefined) return;
+    delete working.dataset.from;
+    try {
+      const page = await fetchPage(from);
+      const found = page.querySelector("[data-working]");
+      if (!found) throw new Error(`${from} has no working`);
+      for (const link of page.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]'))
+        if (!document.querySelector(`link[href="${link.getAttribute("href")}"]`)) document.head.append(document.importNode(link));
+      const [summary] = working.children;
+      working.replaceChildren(
+        ...(summary ? [summary] : []),
+        ...[...found.children].slice(1).map((part) => document.importNode(part, true)),
+      );
+      showWorking(working, latest.get(working) ?? []);
+    } catch {
+      // The link stays, and the next opening tries again.
+      working.dataset.from = from;
+    }
+  };
+  working.addEventListener("toggle", load);
+  void load();
 }
