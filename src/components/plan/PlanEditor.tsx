@@ -3,7 +3,6 @@ import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { Input, Raw } from "../../lib/inputs.ts";
-import { partFileFrom, rawFromPartFile } from "../../lib/part/file.ts";
 import { partInputs } from "../../lib/part/form.ts";
 import type { Plan } from "../../lib/part/plan.ts";
 import { planFrom } from "../../lib/part/plan.ts";
@@ -68,6 +67,9 @@ function keep(query: string): void {
   }
 }
 
+/** Fetched when a file is opened or saved, which most visits never do. */
+const partFile = () => import("../../lib/part/file.ts");
+
 /** What the page opens with when its address holds no part: a shape that has some of everything. */
 export const example: Raw = startingPoints.find(({ name }) => name === "Channel")?.raw ?? {};
 
@@ -122,6 +124,7 @@ export function PlanEditor({ catalogue, path }: Props) {
 
   const open = async (file: File | undefined) => {
     if (!file) return;
+    const { rawFromPartFile } = await partFile();
     try {
       replaceBy(rawFromPartFile(await file.text()));
       setFileProblem("");
@@ -130,7 +133,8 @@ export function PlanEditor({ catalogue, path }: Props) {
       setFileProblem(`${file.name}: ${error.message} The plan here is unchanged.`);
     }
   };
-  const save = () => {
+  const save = async () => {
+    const { partFileFrom } = await partFile();
     const link = document.createElement("a");
     const text = `${JSON.stringify(partFileFrom(raw), null, 2)}\n`;
     link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
@@ -206,7 +210,7 @@ export function PlanEditor({ catalogue, path }: Props) {
           >
             Copy link to this plan
           </CopyButton>
-          <button type="button" onClick={save}>
+          <button type="button" onClick={() => void save()}>
             Save part file
           </button>
           <label class="button open-file">
