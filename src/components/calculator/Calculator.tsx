@@ -130,7 +130,7 @@ export function Calculator({ sheet, catalogue, titles, Drawing, working, instanc
         )}
       </form>
 
-      <section class={`answer answer-head${stale ? " stale" : ""}`} aria-label="Answer">
+      <section class={`answer answer-head${stale ? " stale" : ""}`} aria-label={`${sheet.title}: answer`}>
         {stale && (
           <p class="stale-mark">
             {good ? "Answer for the last good values. " : "No answer yet. "}
@@ -206,7 +206,8 @@ function Handoffs({
       {handoffs.map((handoff) => {
         const parameters = handoffParameters(handoff);
         const path = root + (pages[handoff.to] ?? `/embed/${handoff.to}/`);
-        const hash = `#${handoff.to}`;
+        // The plan is a page of its own, a calculator a place on its page.
+        const hash = handoff.to === "plan" ? "" : `#${handoff.to}`;
         return (
           <a
             key={handoff.label}

@@ -289,7 +289,12 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
   const unit = (cell: Input) =>
     cell.kind === "quantity" ? unitOf(cell.quantity, unitOfView(cell.quantity, form.view)).text : "";
   return (
-    <fieldset class="field wide list" data-columns={columns.length} aria-describedby={described(id, { help: input.help })}>
+    <fieldset
+      class="field wide list"
+      id={id}
+      data-columns={columns.length}
+      aria-describedby={described(id, { help: input.help })}
+    >
       <legend>{input.label}</legend>
       {input.help && (
         <p class="help" id={`${id}-help`}>

@@ -134,7 +134,7 @@ export function outputLook(output: Output, value: unknown, view: LengthView): Ou
 export function outputText(output: Output, value: unknown, view: LengthView): string {
   const { number, unit, off } = outputLook(output, value, view);
   const whole = unit === "" || unit === "°" ? number + unit : `${number} ${unit}`;
-  return off ? `${whole} (${off})` : whole;
+  return off ? `${whole} (${off.replace(" ", "\u00a0")})` : whole;
 }
 
 /** A number in the working: always in base units, since a formula may mix lengths with forces. */
