@@ -127,18 +127,26 @@ export function headText({ group, label, unit }: Column): string {
   return `${group ? `${group}: ` : ""}${label}${unit ? ` (${unit})` : ""}`;
 }
 
+/** Names of columns in one text; those of a whole group go by its name. */
+function columnNames(all: readonly Column[], named: readonly Column[]): string {
+  const whole = (group: string | undefined) =>
+    group !== undefined && all.every((each) => each.group !== group || named.includes(each));
+  return [...new Set(named.map((column) => (whole(column.group) ? (column.group ?? "") : headText(column))))].join(", ");
+}
+
 /** Where all cells of a row come from, in words: one origin alone, or each with the columns it holds for. */
 export function rowSource(catalogue: Catalogue, table: Table, row: Row): string {
-  const found: { origin: Origin; columns: string[] }[] = [];
+  const found: { origin: Origin; columns: Column[] }[] = [];
+  const filled = table.columns.filter((_, index) => cellOf(row.cells[index]).text !== "");
   for (const [index, column] of table.columns.entries()) {
     const origin = originOf(table, row, index);
     if (!origin) continue;
     const own = found.find((each) => same(each.origin, origin));
-    if (own) own.columns.push(headText(column));
-    else found.push({ origin, columns: [headText(column)] });
+    if (own) own.columns.push(column);
+    else found.push({ origin, columns: [column] });
   }
   const words = (origin: Origin) => `${originText(catalogue, origin)} [${origin.source}]`;
   const [first] = found;
   if (first && found.length === 1) return words(first.origin);
-  return found.map(({ origin, columns }) => `${columns.join(", ")}: ${words(origin)}`).join(" | ");
+  return found.map(({ origin, columns }) => `${columnNames(filled, columns)}: ${words(origin)}`).join(" | ");
 }

@@ -77,7 +77,8 @@ export function propertyTable({ materials }: Catalogue): Table {
         const { label, quantity } = propertyInputs[name];
         const known = [property.printed && `printed as ${property.printed}`, property.note].filter(Boolean).join("; ");
         const cells = [
-          material.name,
+          // Without what stands in brackets: the name is repeated in six rows.
+          material.name.replace(/ \(.*\)$/, ""),
           label,
           plain(property.value),
           unitOf(quantity),

@@ -16,8 +16,8 @@ export function rivetTable(): Table {
     id: "rivets",
     caption: "Rivet sizes with their drills and least distances",
     columns: [
-      { label: "Rivet", kind: "key" },
-      { label: "sold as", kind: "key" },
+      { label: "Size", kind: "key" },
+      { label: "Metric list", kind: "key" },
       { label: "Diameter", unit: "mm", kind: "number", from: { source: "inch-definition" } },
       {
         label: "For sheet up to",

@@ -75,6 +75,9 @@ interface Printed {
   readonly softShear?: number;
 }
 
+/** Of sheet with the tensile strength named below it. */
+const leastShear = "Least shear of one spot, sheet of";
+
 const inchCell = (inches: number, decimals = 1) => shown(toBase(inches, "length", "in"), decimals);
 const poundsCell = (pounds: number) => shown(fromBase(toBase(pounds, "force", "lbf"), "force", "kN"), 2);
 
@@ -83,7 +86,7 @@ function scheduleTable(
   caption: string,
   source: string,
   rows: readonly Printed[],
-  strengths: readonly (readonly [string, (row: Printed) => number])[],
+  strengths: readonly { readonly head: Pick<Column, "label" | "group">; readonly of: (row: Printed) => number }[],
   note: string,
 ): Table {
   return {
@@ -101,7 +104,7 @@ function scheduleTable(
       { label: "Nugget", unit: "mm", kind: "number" },
       { label: "Least pitch", unit: "mm", kind: "number" },
       { label: "Least lap", unit: "mm", kind: "number" },
-      ...strengths.map(([label]): Column => ({ group: "Least shear of one spot", label, unit: "kN", kind: "number" })),
+      ...strengths.map(({ head }): Column => ({ ...head, unit: "kN", kind: "number" })),
     ],
     rows: rows.map((row) => ({
       cells: [
@@ -115,7 +118,7 @@ function scheduleTable(
         inchCell(row.nugget),
         inchCell(row.spacing),
         inchCell(row.overlap),
-        ...strengths.map(([, strength]) => poundsCell(strength(row))),
+        ...strengths.map(({ of }) => poundsCell(of(row))),
       ],
     })),
     notes: [note],
@@ -130,7 +133,7 @@ export function scheduleTables(): Table[] {
       "Low-carbon steel, by a trade schedule",
       "spot-schedule-reprint",
       tradeSchedules["low-carbon"],
-      [["any", ({ shear }) => shear]],
+      [{ head: { label: "Least shear of one spot" }, of: ({ shear }) => shear }],
       "Seen only in suppliers’ reprints, in inches, pounds and amperes; the rest is worked out. It fills in nugget, pitch, lap and strength, which the table above does not have.",
     ),
     scheduleTable(
@@ -139,8 +142,8 @@ export function scheduleTables(): Table[] {
       "stainless-schedule-reprint",
       tradeSchedules.stainless,
       [
-        ["sheet of 70 to 90 ksi", ({ softShear, shear }) => softShear ?? shear],
-        ["from 90 ksi", ({ shear }) => shear],
+        { head: { group: leastShear, label: "70 to 90 ksi" }, of: ({ softShear, shear }) => softShear ?? shear },
+        { head: { group: leastShear, label: "from 90 ksi" }, of: ({ shear }) => shear },
       ],
       "Seen only in a supplier’s reprint. The strengths at 0.014 and 0.021 in may be misprints.",
     ),
