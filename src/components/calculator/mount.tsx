@@ -24,5 +24,4 @@ export function mount(host: HTMLElement, { sheet, Drawing, titles }: CalculatorM
     root,
   );
   if (working) loadWhenOpened(working);
-  host.dataset.live = "";
 }

@@ -71,7 +71,11 @@ function dataText(): string {
 const groups = [
   // On every page, with or without calculators.
   { name: "units", test: /src[\\/]components[\\/]units\.ts$/, priority: 3 },
-  { name: "calculator", test: /src[\\/]components[\\/]calculator[\\/](?!hydrate\.ts|embed-height)[\w-]+\.tsx?$/, priority: 2 },
+  {
+    name: "calculator",
+    test: /src[\\/]components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|embed-height)[\w-]+\.tsx?$/,
+    priority: 2,
+  },
   { name: "drawing", test: /src[\\/]components[\\/]drawings[\\/]parts[\\/]/, priority: 1 },
 ];
 

@@ -11,14 +11,12 @@ import { CopyButton } from "../calculator/Elsewhere.tsx";
 import { Field } from "../calculator/Fields.tsx";
 import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
+import { keepLastPlan, lastPlanQuery, owner } from "./last-plan.ts";
 import { PlanSheet } from "./PlanSheet.tsx";
 import { startingPoints } from "./starting-points.ts";
+import type { PlanWords } from "./words.ts";
 
 type Key = keyof typeof partInputs;
-
-const owner = "plan";
-/** Where the last plan is kept on this device, as the query of its address. */
-const shelf = "flat-to-formed:last-plan";
 
 const bendDataKeys: readonly Key[] = [
   "bendData",
@@ -50,21 +48,8 @@ function matters(key: Key, raw: Raw): boolean {
 }
 
 function lastPlan(): Raw | undefined {
-  try {
-    const query = localStorage.getItem(shelf);
-    return query ? rawFromAddress(owner, partInputs, new URLSearchParams(query)) : undefined;
-  } catch {
-    // Storage may be switched off; then there is no last plan.
-    return undefined;
-  }
-}
-
-function keep(query: string): void {
-  try {
-    localStorage.setItem(shelf, query);
-  } catch {
-    // The address still holds everything.
-  }
+  const query = lastPlanQuery();
+  return query === undefined ? undefined : rawFromAddress(owner, partInputs, new URLSearchParams(query));
 }
 
 /** Fetched when a file is opened or saved, which most visits never do. */
@@ -84,12 +69,13 @@ const parameters = (raw: Raw) => addressParts(partInputs, raw).map(([key, text])
 
 interface Props {
   readonly catalogue: Catalogue;
+  readonly words: PlanWords;
   /** Path of this page. */
   readonly path: string;
 }
 
 /** The whole job in one place: the part as a form, its plan beside it. */
-export function PlanEditor({ catalogue, path }: Props) {
+export function PlanEditor({ catalogue, words, path }: Props) {
   const compute = useRef((raw: Raw): Outcome<Plan> => {
     const { plan, problems } = planFrom(raw, catalogue);
     return { good: plan, problems };
@@ -111,7 +97,7 @@ export function PlanEditor({ catalogue, path }: Props) {
     if (last && addressParameters().every(([name]) => !name.startsWith(`${owner}.`))) setShelved(last);
   }, []);
   useEffect(() => {
-    if (!isExample) keep(query);
+    if (!isExample) keepLastPlan(query);
   }, [query, isExample]);
 
   const replaceBy = (next: Raw) => {
@@ -233,7 +219,7 @@ export function PlanEditor({ catalogue, path }: Props) {
             </span>
           </p>
         )}
-        {good && <PlanSheet plan={good} view={view} catalogue={catalogue} />}
+        {good && <PlanSheet plan={good} view={view} markingMethods={catalogue.markingMethods} words={words} />}
       </div>
     </div>
   );

@@ -9,11 +9,13 @@ import { formatNumber, formatQuantity, type LengthView, showQuantity } from "../
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import { FlatDrawing } from "./FlatDrawing.tsx";
 import { SectionDrawing } from "./SectionDrawing.tsx";
+import type { PlanWords } from "./words.ts";
 
 interface Props {
   readonly plan: Plan;
   readonly view: LengthView;
-  readonly catalogue: Pick<Catalogue, "cautions" | "sources" | "markingMethods">;
+  readonly markingMethods: Catalogue["markingMethods"];
+  readonly words: PlanWords;
 }
 
 function Table({
@@ -66,7 +68,7 @@ const box = (
 
 const seenWords = { read: "", memory: " (from memory)", practice: "" } as const;
 
-function CheckList({ checks, view, catalogue }: { checks: readonly Check[] } & Pick<Props, "view" | "catalogue">) {
+function CheckList({ checks, view, words }: { checks: readonly Check[] } & Pick<Props, "view" | "words">) {
   return (
     <ul class="checks">
       {checks.map((check) => (
@@ -77,7 +79,7 @@ function CheckList({ checks, view, catalogue }: { checks: readonly Check[] } & P
             {formatQuantity(check.limit, check.quantity, view, "setting")}: {check.ok ? "holds" : "does not hold"}.
           </span>{" "}
           <span class="check-why">
-            {phraseText(check.why, view)} <cite>{catalogue.sources[check.source]?.title ?? check.source}</cite>
+            {phraseText(check.why, view)} <cite>{words.titles[check.source] ?? check.source}</cite>
             {seenWords[check.seen]}
           </span>
         </li>
@@ -87,7 +89,7 @@ function CheckList({ checks, view, catalogue }: { checks: readonly Check[] } & P
 }
 
 /** The plan to take to the bench: what to cut, where to scribe, what comes out and how well. */
-export function PlanSheet({ plan, view, catalogue }: Props) {
+export function PlanSheet({ plan, view, markingMethods, words }: Props) {
   const { part, blank, scribe } = plan;
   const setting = (value: number) => formatQuantity(value, "length", view, "setting");
   const unit = view === "mm" ? "mm" : "in";
@@ -95,7 +97,7 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
   const angle = (value: number) => formatQuantity(value, "angle");
   const datum = chainEnds[part.axis].start;
   const broken = plan.checks.filter(({ ok }) => !ok);
-  const marking = catalogue.markingMethods[part.marking];
+  const marking = markingMethods[part.marking];
 
   return (
     <article class="plan-sheet" aria-label={`Plan of ${part.name}`}>
@@ -253,12 +255,12 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
       <section class="plan-checks">
         <h3>Checks</h3>
         <p class="quiet">Nothing is adjusted for you: a check that does not hold is yours to decide.</p>
-        {broken.length > 0 && <CheckList checks={broken} view={view} catalogue={catalogue} />}
+        {broken.length > 0 && <CheckList checks={broken} view={view} words={words} />}
         <details>
           <summary>
             {plan.checks.length - broken.length} {plan.checks.length - broken.length === 1 ? "check holds" : "checks hold"}
           </summary>
-          <CheckList checks={plan.checks.filter(({ ok }) => ok)} view={view} catalogue={catalogue} />
+          <CheckList checks={plan.checks.filter(({ ok }) => ok)} view={view} words={words} />
         </details>
       </section>
 
@@ -279,8 +281,7 @@ export function PlanSheet({ plan, view, catalogue }: Props) {
         <ul>
           {plan.cautions.map((id) => (
             <li key={id}>
-              {box} <strong>{catalogue.cautions[id]?.title}.</strong>{" "}
-              <span class="caution-text">{catalogue.cautions[id]?.text}</span>
+              {box} <strong>{words.cautions[id]?.title}.</strong> <span class="caution-text">{words.cautions[id]?.text}</span>
             </li>
           ))}
         </ul>

@@ -56,6 +56,22 @@ export interface Plan {
   readonly cautions: readonly string[];
 }
 
+/** Ids of every standing caution a plan may name, in the order they are read. */
+export const planCautions = [
+  "defer-to-manual",
+  "sharp-edges",
+  "pinch-points",
+  "counterweight-and-handle",
+  "stored-energy",
+  "within-rating",
+  "eyes",
+  "zinc-fume",
+  "lifting",
+] as const;
+
+/** Those that only the brake gives rise to. */
+const ofBending: ReadonlySet<string> = new Set(["pinch-points", "counterweight-and-handle", "stored-energy", "within-rating"]);
+
 /** Pieces enough that Student's t no longer dwarfs the spread: at five it is 2.9, at two 14. */
 const practicePieces = 5;
 /** Legs long enough for caliper jaws and for any usual brake, and strip wide enough to bend as wide sheet does [mm]. */
@@ -149,14 +165,7 @@ export function planPart(values: PartValues, catalogue: Catalogue): Plan {
     sizes: finishedSizes(layout, catalogue),
     remarks: bendDataRemarks(layout),
     steps: stepsFor(layout, scribe, blank, practice),
-    cautions: [
-      "defer-to-manual",
-      "sharp-edges",
-      ...(bent ? ["pinch-points", "counterweight-and-handle", "stored-energy", "within-rating"] : []),
-      "eyes",
-      ...(part.material.coated ? ["zinc-fume"] : []),
-      "lifting",
-    ],
+    cautions: planCautions.filter((id) => (bent || !ofBending.has(id)) && (part.material.coated || id !== "zinc-fume")),
   };
 }
 
