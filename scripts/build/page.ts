@@ -66,6 +66,17 @@ function splitDeclarations(style: string): string[] {
     .filter((declaration) => declaration !== "");
 }
 
+/** @param edits - must not overlap */
+function applyEdits(text: string, edits: readonly Edit[]): string {
+  const pieces: string[] = [];
+  let done = 0;
+  for (const { start, end, text: put } of [...edits].sort((a, b) => a.start - b.start)) {
+    pieces.push(text.slice(done, start), put);
+    done = end;
+  }
+  return pieces.join("") + text.slice(done);
+}
+
 /** Reads one built page, so that it can be given its policy and classes in place of KaTeX's style attributes. */
 export function readPage(html: string): Page {
   const edits: Edit[] = [];
@@ -129,9 +140,7 @@ export function readPage(html: string): Page {
     rewrite(sheet) {
       const meta = `<meta http-equiv="Content-Security-Policy" content="${policy}">`;
       const link = declarations.size > 0 ? `<link rel="stylesheet" href="${sheet}">` : "";
-      const all = [...edits, { start: headPlace ?? 0, end: headPlace ?? 0, text: meta + link }];
-      all.sort((a, b) => b.start - a.start);
-      return all.reduce((text, { start, end, text: put }) => text.slice(0, start) + put + text.slice(end), html);
+      return applyEdits(html, [...edits, { start: headPlace ?? 0, end: headPlace ?? 0, text: meta + link }]);
     },
   };
 }
