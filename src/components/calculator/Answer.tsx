@@ -2,7 +2,7 @@ import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import type { Answer, AnswerTable, ListOutput, Output, Remark, Worksheet } from "../../lib/worksheet.ts";
 import type { SourceTitles } from "./source-titles.ts";
-import { outputLook, outputText, plusMinusText } from "./texts.ts";
+import { lookText, type OutputLook, outputLook, outputText, plusMinusText, rangeLook } from "./texts.ts";
 
 interface Shown {
   readonly sheet: Worksheet;
@@ -32,8 +32,17 @@ function plusMinus({ sheet, answer, view }: Shown, output: Output): string | und
   return plusMinusText(value, own.quantity, view, own.fineness);
 }
 
+/** A value, together with the upper end of its range where it begins one. */
+function lookOf({ sheet, answer, view }: Shown, output: Output, value: unknown): OutputLook {
+  const look = outputLook(output, value, view);
+  if (output.kind !== "quantity" || !output.upTo) return look;
+  const end = sheet.outputs[output.upTo];
+  const to = answer.outputs[output.upTo];
+  return end && typeof value === "number" && typeof to === "number" ? rangeLook(look, outputLook(end, to, view)) : look;
+}
+
 function Main({ shown, output, value }: { shown: Shown; output: Output; value: unknown }) {
-  const { number, unit, off } = outputLook(output, value, shown.view);
+  const { number, unit, off } = lookOf(shown, output, value);
   const around = plusMinus(shown, output);
   const words = output.kind !== "quantity";
   return (
@@ -120,11 +129,11 @@ export function MainAnswer(shown: Shown) {
   );
 }
 
-/** The other outputs; one that is the ± of another stands only beside that one. */
+/** The other outputs; one that is the ± of another, or the end of its range, stands only beside that one. */
 export function OtherAnswers(shown: Shown) {
   const { sheet, answer, view } = shown;
   const beside = new Set(
-    Object.values(sheet.outputs).flatMap((output) => (output.kind === "quantity" && output.plusMinus ? [output.plusMinus] : [])),
+    Object.values(sheet.outputs).flatMap((output) => (output.kind === "quantity" ? [output.plusMinus, output.upTo] : [])),
   );
   const others = Object.entries(sheet.outputs).filter(([key]) => key !== sheet.main && !beside.has(key));
   if (others.length === 0) return null;

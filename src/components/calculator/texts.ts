@@ -130,9 +130,19 @@ export function outputLook(output: Output, value: unknown, view: LengthView): Ou
   return error && !/^[+−]0\.00 /.test(error) ? { number, unit, off: error } : { number, unit };
 }
 
+/** Two ends of a range as one: `0.18–0.24 s`, or `900 N – 1.1 kN`; once only where both look the same. */
+export function rangeLook(from: OutputLook, to: OutputLook): OutputLook {
+  if (from.number === to.number && from.unit === to.unit) return from;
+  const number = from.unit === to.unit ? `${from.number}–${to.number}` : `${from.number} ${from.unit} – ${to.number}`;
+  return { number, unit: to.unit };
+}
+
 /** As one text: `82.83 mm`. */
 export function outputText(output: Output, value: unknown, view: LengthView): string {
-  const { number, unit, off } = outputLook(output, value, view);
+  return lookText(outputLook(output, value, view));
+}
+
+export function lookText({ number, unit, off }: OutputLook): string {
   const whole = unit === "" || unit === "°" ? number + unit : `${number} ${unit}`;
   return off ? `${whole} (${off.replace(" ", "\u00a0")})` : whole;
 }

@@ -37,6 +37,8 @@ export function showWorking(working: Element, steps: readonly Step[]): void {
   const lines = [...list.children] as HTMLElement[];
   const free = new Set(lines);
   for (const line of lines) line.hidden = true;
+  const empty = working.querySelector<HTMLElement>("[data-no-steps]");
+  if (empty) empty.hidden = steps.length > 0;
   for (const step of steps) {
     const own = lines.filter((line) => line.dataset.formula === step.formula.id);
     // A formula used twice in one answer needs a second line.
