@@ -1,4 +1,7 @@
 import { describe } from "vitest";
+import { startingPoints } from "../../src/components/plan/starting-points.ts";
+import { addressParts, queryText } from "../../src/lib/address.ts";
+import { partInputs } from "../../src/lib/part/form.ts";
 import { expect, test } from "./harness.ts";
 
 /** What a student does: read, work out, measure practice pieces, plan, print. Typed and clicked as a person would. */
@@ -87,6 +90,7 @@ describe("a value that cannot be used", () => {
 
 test("a part file opens as the plan it was saved from", async ({ open }) => {
   const page = await open("/plan/");
+  await page.getByLabel("Name of the part").focus();
   await page.locator("[data-plan][data-live]").waitFor();
   const file = {
     name: "Tab",
@@ -121,7 +125,6 @@ test("units change what is shown, never what is kept", async ({ open }) => {
 
 test("a calculator and the plan can be worked with the keyboard alone", async ({ open }) => {
   const page = await open("/plan/");
-  await page.locator("[data-plan][data-live]").waitFor();
   const focused = () => page.evaluate(() => document.activeElement?.id ?? "");
   for (let presses = 0; presses < 80 && (await focused()) !== "plan-depth"; presses += 1) await page.keyboard.press("Tab");
   expect(await focused()).toBe("plan-depth");
@@ -134,11 +137,16 @@ test("a calculator and the plan can be worked with the keyboard alone", async ({
   await expect.poll(focused).toBe("plan-north-1-leg");
 });
 
-for (const format of ["A4", "Letter"])
-  test(`the plan of a channel prints on one sheet of ${format}`, async ({ open }) => {
-    const page = await open("/plan/");
-    const pdf = await page.pdf({ format });
-    expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+for (const { name, raw } of startingPoints)
+  test(`the plan from “${name}” prints on one sheet, A4 and Letter`, async ({ open }) => {
+    const page = await open(
+      `/plan/?${queryText(addressParts(partInputs, raw).map(([key, text]) => [`plan.${key}`, text] as const))}`,
+    );
+    await page.locator("[data-plan][data-live]").waitFor();
+    for (const format of ["A4", "Letter"]) {
+      const pdf = await page.pdf({ format });
+      expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
+    }
   });
 
 test("without JavaScript the pages still work an example", async ({ open }) => {

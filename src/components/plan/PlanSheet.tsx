@@ -186,7 +186,7 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
             head={["Bend", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
             rows={plan.bends.map((bend) => [
               bend.id,
-              `${bare(bend.tangents[0])} and ${bare(bend.tangents[1])}`,
+              `${bare(bend.tangents[0])}, ${bare(bend.tangents[1])}`,
               bare(bend.sightLine),
               angle(bend.angle),
               bend.way,

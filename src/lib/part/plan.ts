@@ -121,7 +121,12 @@ function stepsFor(
     steps.push(say`Make the folded edges first: swing as far as the leaf goes, then press them down.`);
   if (layout.bends.length > 0)
     steps.push(
-      say`On each side bend the outermost line first and work towards the base. Set the nose of the fingers to the sight line, clamp, swing past the angle, let go, measure, and go on until it is right.`,
+      ...(layout.bends.length > 1
+        ? [
+            say`Decide which bend comes first: a leg that already stands must not be where the leaf, the fingers or the bed have to be. The bending page goes through the usual shapes.`,
+          ]
+        : []),
+      say`For each bend set the nose of the fingers to the sight line, clamp, swing past the angle, let go, measure, and go on until it is right.`,
     );
   steps.push(say`Measure every finished size and write it beside the one wanted.`);
   return steps;

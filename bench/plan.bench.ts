@@ -1,0 +1,22 @@
+import { loadCatalogue } from "../src/catalogue/load.ts";
+import { startingPoints } from "../src/components/plan/starting-points.ts";
+import { fold, measure } from "../src/lib/part/fold.ts";
+import { planFrom } from "../src/lib/part/plan.ts";
+
+const catalogue = loadCatalogue();
+const channel = startingPoints.find(({ name }) => name === "Channel")?.raw ?? {};
+const leg = { leg: "30mm", angle: "90deg", way: "up", radius: "" };
+const holes = Array.from({ length: 40 }, (_, index) => ({
+  panel: "base",
+  x: `${10 + index * 4}mm`,
+  y: "150mm",
+  diameter: "3mm",
+}));
+/** Twelve bends and forty holes. */
+const large = { width: "200mm", depth: "300mm", north: new Array(6).fill(leg), south: new Array(6).fill(leg), holes };
+const layout = planFrom(large, catalogue).plan;
+if (!layout) throw new Error("the large part cannot be planned");
+
+export const planOfChannel = () => planFrom(channel, catalogue);
+export const planOf12BendsAnd40Holes = () => planFrom(large, catalogue);
+export const foldBackAndMeasure12Bends = () => measure(layout.part, fold(layout.layout));
