@@ -1,5 +1,12 @@
+import type { Page } from "playwright-core";
 import { describe } from "vitest";
 import { address, expect, test } from "./harness.ts";
+
+/** A calculator alone waits until somebody reaches for it. */
+async function live(page: Page): Promise<void> {
+  await page.locator("[data-calculator]").hover();
+  await page.locator("[data-calculator][data-live]").waitFor();
+}
 
 /** What a calculator does in a browser beyond the main path: coming to life, addresses, handing on, frames. */
 
@@ -59,6 +66,21 @@ describe("coming to life", () => {
   });
 });
 
+test("a calculator alone loads nothing until somebody reaches for it, or wants inches", async ({ open }) => {
+  const page = await open(embedded);
+  const scripts = () =>
+    page.evaluate(
+      () => performance.getEntriesByType("resource").filter(({ name }) => /\/calculator\.[^/]*\.js$/.test(name)).length,
+    );
+  await page.waitForTimeout(300);
+  expect(await scripts()).toBe(0);
+  await page.locator("input[name=units][value=inch]").check();
+  await expect.poll(() => page.locator(".answer-number").textContent()).toMatch(/^3\.258 in$/);
+  expect(await scripts()).toBe(1);
+  await page.reload();
+  await expect.poll(() => page.locator(".answer-number").textContent()).toMatch(/^3\.258 in$/);
+});
+
 describe("the address", () => {
   test("holds what was typed, and nothing that was not", async ({ open }) => {
     const page = await open(`${embedded}?utm=course%20page`);
@@ -74,7 +96,7 @@ describe("the address", () => {
 
   test("is written when the page is left in the middle of typing", async ({ open }) => {
     const page = await open(embedded);
-    await page.locator("[data-live]").waitFor();
+    await live(page);
     await page.locator(thickness).fill("2.75");
     await page.goto(address("/safety/"));
     await page.goBack();
@@ -94,7 +116,7 @@ describe("the address", () => {
 describe("rows of a list", () => {
   test("come and go, and the focus follows", async ({ open }) => {
     const page = await open(embedded);
-    await page.locator("[data-live]").waitFor();
+    await live(page);
     const focused = () => page.evaluate(() => document.activeElement?.id ?? "");
     await page.getByRole("button", { name: "Add to legs" }).click();
     await expect.poll(focused).toBe("bend-length-legs-2-leg");
@@ -136,7 +158,7 @@ test("the working of a calculator among others is fetched when it is opened", as
 
 test("a message while typing waits until the typing pauses", async ({ open }) => {
   const page = await open(embedded);
-  await page.locator("[data-live]").waitFor();
+  await live(page);
   await page.locator(thickness).fill("");
   await page.locator(thickness).pressSequentially("3/64 in", { delay: 30 });
   expect(await page.locator(`${thickness}-message`).textContent()).toBe("");

@@ -1,13 +1,13 @@
 import calculators from "virtual:calculators";
 import { waken } from "./waken.ts";
 
-const embedded = document.documentElement.classList.contains("embedded");
+/** Alone in a frame it is always in sight; a course page with ten such frames would load ten for nothing. */
+const alone = document.documentElement.classList.contains("embedded");
 
 for (const host of document.querySelectorAll<HTMLElement>("[data-calculator]"))
   waken(host, {
     owner: host.id,
-    atOnce: embedded,
-    whenNear: true,
+    whenNear: !alone,
     async bring() {
       const id = host.dataset.calculator ?? "";
       const load = calculators[id];

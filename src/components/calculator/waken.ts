@@ -1,6 +1,8 @@
+import { watchUnits } from "../units.ts";
+
 /**
  * Brings a form that the server rendered to life when it is needed: at once when the address holds values for it, otherwise
- * when somebody touches it. Until then it costs the page nothing.
+ * when somebody reaches for it. Until then it costs the page nothing.
  */
 
 export interface Waken {
@@ -41,6 +43,7 @@ export function waken(host: HTMLElement, { owner, bring, atOnce = false, whenNea
     try {
       await bring();
       host.dataset.live = "";
+      delete host.dataset.failed;
       for (const button of pressed) button.click();
     } catch (error) {
       begun = false;
@@ -50,13 +53,15 @@ export function waken(host: HTMLElement, { owner, bring, atOnce = false, whenNea
       pressed = [];
     }
   };
-  host.addEventListener("focusin", () => void begin());
-  host.addEventListener("pointerdown", () => void begin());
+  for (const reaching of ["focusin", "pointerover", "pointerdown"] as const) host.addEventListener(reaching, () => void begin());
   host.addEventListener("click", ({ target }) => {
     const button = target instanceof Element ? target.closest("button") : null;
     if (button && host.dataset.live === undefined) pressed.push(button);
   });
-  if (atOnce || addressHolds(owner)) {
+  // The page was made in millimetres: where inches are wanted, what is in sight cannot stay as it is.
+  const otherUnits = document.documentElement.dataset.units !== undefined;
+  watchUnits(() => void begin());
+  if (atOnce || addressHolds(owner) || (otherUnits && !whenNear)) {
     void begin();
     return;
   }
