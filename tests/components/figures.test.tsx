@@ -5,7 +5,7 @@ import { bracketLines } from "../../src/components/figures/bracket.ts";
 import { spot } from "../../src/components/figures/pen.tsx";
 import { stripPath } from "../../src/components/figures/section.ts";
 
-const figures = import.meta.glob<ComponentType>("../../src/components/figures/[A-Z]*.tsx", { eager: true, import: "default" });
+const figures = import.meta.glob<ComponentType>("../../src/components/figures/**/[A-Z]*.tsx", { eager: true, import: "default" });
 
 test.each(Object.entries(figures).map(([path, Figure]) => [path.replace(/^.*\/|\.tsx$/g, ""), Figure] as const))(
   "%s is drawn with numbers, says what it shows and needs no inline style",
