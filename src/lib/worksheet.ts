@@ -20,6 +20,8 @@ export interface QuantityOutput extends OutputText {
   readonly decimals?: number;
   /** Key of the output that is this one's ±. */
   readonly plusMinus?: string;
+  /** Key of the output that is the upper end of the range this one begins: both are shown as one answer. */
+  readonly upTo?: string;
   /** Shown as a percentage: 0.63 → 63 %. */
   readonly asPercent?: boolean;
 }

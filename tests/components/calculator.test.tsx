@@ -96,6 +96,32 @@ describe("every calculator at build", () => {
   });
 });
 
+describe("an answer that is a range", () => {
+  const shown = (start: Raw) => page(sheetOf("spot-setting"), start).replaceAll(/<(?!\/?(?:dt|dd|output)\b)[^>]*>/g, "");
+
+  test("is one answer with its unit once, and its upper end stands nowhere else", () => {
+    // ISO 14373, sheet over 0.8 and up to 1.0 mm, medium force: 9 to 12 cycles of 1/50 s, 6 to 8 kA.
+    const text = shown({ thickness: "1mm" });
+    expect(text).toContain(">0.18–0.24 s</output>");
+    expect(text).toContain("<dt>Current</dt><dd>6.0–8.0 kA</dd>");
+    expect(text).not.toContain("at most</dt>");
+  });
+
+  test("names both units where they differ, and one value where its ends are alike", () => {
+    // The same table, over 0.4 and up to 0.6 mm: 0.9 to 1.1 kN. The stainless schedule has one force for sheet of 0.05 in.
+    expect(shown({ thickness: "0.5mm", otherThickness: "0.5mm" })).toContain("<dt>Force</dt><dd>900 N – 1.1 kN</dd>");
+    const stainless = { material: "stainless-304", thickness: "0.05in", otherThickness: "0.05in" };
+    expect(shown(stainless)).toContain("<dt>Force</dt><dd>5.3 kN</dd>");
+  });
+
+  test.each(everySheet)("$id names outputs of its own as ± and as ends of ranges", ({ sheet }) => {
+    for (const output of Object.values(sheet.outputs))
+      if (output.kind === "quantity")
+        for (const key of [output.plusMinus, output.upTo])
+          if (key !== undefined) expect(sheet.outputs[key]).toMatchObject({ kind: "quantity", quantity: output.quantity });
+  });
+});
+
 describe("a value that cannot be used", () => {
   const html = page(sheetOf("bend-length"), { thickness: "0mm", legs: [{ leg: "60mm" }, { leg: "abc" }] });
 

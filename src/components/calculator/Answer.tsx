@@ -152,7 +152,7 @@ export function OtherAnswers(shown: Shown) {
                 <ListTable output={output} value={value} view={view} />
               ) : (
                 <>
-                  {outputText(output, value, view)}
+                  {lookText(lookOf(shown, output, value))}
                   {around && <span class="unbroken"> ± {around}</span>}
                 </>
               )}

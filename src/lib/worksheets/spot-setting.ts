@@ -208,12 +208,12 @@ export default worksheet({
   },
   outputs: {
     tipFace: { kind: "quantity", label: "Tip face", quantity: "length", fineness: "setting", help: "Diameter." },
-    forceMin: { kind: "quantity", label: "Force, from", quantity: "force" },
-    forceMax: { kind: "quantity", label: "Force, to", quantity: "force" },
-    currentMin: { kind: "quantity", label: "Current, from", quantity: "current" },
-    currentMax: { kind: "quantity", label: "Current, to", quantity: "current" },
-    timeMin: { kind: "quantity", label: "Weld time, from", quantity: "time" },
-    timeMax: { kind: "quantity", label: "Weld time, to", quantity: "time" },
+    forceMin: { kind: "quantity", label: "Force", quantity: "force", upTo: "forceMax" },
+    forceMax: { kind: "quantity", label: "Force, at most", quantity: "force" },
+    currentMin: { kind: "quantity", label: "Current", quantity: "current", upTo: "currentMax" },
+    currentMax: { kind: "quantity", label: "Current, at most", quantity: "current" },
+    timeMin: { kind: "quantity", label: "Weld time", quantity: "time", upTo: "timeMax" },
+    timeMax: { kind: "quantity", label: "Weld time, at most", quantity: "time" },
     nugget: {
       kind: "quantity",
       label: "Weld diameter to aim at",
