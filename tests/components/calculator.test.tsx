@@ -205,6 +205,7 @@ describe("a field in another unit", () => {
     view,
     context: {},
     raw: { thickness: "1.2mm" },
+    live: true,
     material: "steel-cr",
     problems: new Map(),
     cautions: new Map(),

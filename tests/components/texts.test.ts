@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { loadCatalogue } from "../../src/catalogue/load.ts";
-import { commandLine, contextOf, fieldLook, outputLook, rangeText, storedText } from "../../src/components/calculator/texts.ts";
+import { commandLine } from "../../src/components/calculator/command-line.ts";
+import { contextOf, fieldLook, outputLook, rangeText, storedText } from "../../src/components/calculator/texts.ts";
 import { stepTexts } from "../../src/components/calculator/working.ts";
 import { addressParts } from "../../src/lib/address.ts";
 import { symbolKeys } from "../../src/lib/formula.ts";

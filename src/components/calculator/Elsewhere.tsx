@@ -1,9 +1,7 @@
+import type { ComponentType } from "preact";
 import { useState } from "preact/hooks";
-import { addressParts, queryText } from "../../lib/address.ts";
-import type { Raw } from "../../lib/inputs.ts";
-import type { Worksheet } from "../../lib/worksheet.ts";
 import { Fold } from "./Fold.tsx";
-import { commandLine } from "./texts.ts";
+import type { WaysProps } from "./Ways.tsx";
 
 async function copy(text: string): Promise<boolean> {
   try {
@@ -29,41 +27,16 @@ export function CopyButton({ text, children }: { text: () => string; children: s
   );
 }
 
-interface Props {
-  readonly sheet: Worksheet;
-  readonly raw: Raw;
-  /** Address of the embed page. */
-  readonly embedPage: string;
-}
-
-/** The same calculator with the same values in a course page and on the command line. */
-export function Elsewhere({ sheet, raw, embedPage }: Props) {
-  const parts = addressParts(sheet.inputs, raw);
-  const query = queryText(parts.map(([key, text]): [string, string] => [`${sheet.id}.${key}`, text]));
-  const link = `${embedPage}${query === "" ? "" : `?${query}`}`;
-  const frame = `<iframe src="${link.replaceAll("&", "&amp;").replaceAll('"', "&quot;")}" title="${sheet.title}" width="100%" height="760"></iframe>`;
-  const texts = [
-    { name: "Link to this calculator alone", text: link },
-    { name: "Frame for a course page", text: frame },
-    { name: "Command line", text: commandLine(sheet.id, sheet.inputs, parts, raw) },
-  ];
+/** Other ways to use a calculator; few people want them, so they are loaded when they are opened. */
+export function Elsewhere(props: WaysProps) {
+  const [Ways, setWays] = useState<ComponentType<WaysProps>>();
+  const load = async () => {
+    const loaded = await import("./Ways.tsx");
+    setWays(() => loaded.Ways);
+  };
   return (
-    <Fold class="elsewhere" summary="Other ways to use this">
-      {() => (
-        <dl>
-          {texts.map(({ name, text }) => (
-            <div key={name}>
-              <dt>{name}</dt>
-              <dd>
-                <code>{text}</code>
-              </dd>
-              <dd>
-                <CopyButton text={() => text}>Copy</CopyButton>
-              </dd>
-            </div>
-          ))}
-        </dl>
-      )}
+    <Fold class="elsewhere" summary="Other ways to use this" onOpen={load}>
+      {() => Ways && <Ways {...props} />}
     </Fold>
   );
 }

@@ -1,5 +1,5 @@
 import { bendAngle } from "../../lib/bending/symbols.ts";
-import type { Catalogue, MaterialFamily, MaterialId, Property } from "../../lib/catalogue.ts";
+import type { Catalogue, Material, MaterialFamily, MaterialId, Property } from "../../lib/catalogue.ts";
 import type { ChoiceInput, Input, ListInput, MaterialInput, QuantityInput, Raw, RawRow, TextInput } from "../../lib/inputs.ts";
 import { formatQuantity, type LengthView, unitOfView } from "../../lib/quantity/format.ts";
 import type { ParseContext } from "../../lib/quantity/parse.ts";
@@ -14,6 +14,8 @@ export interface Form {
   readonly view: LengthView;
   readonly context: ParseContext;
   readonly raw: Raw;
+  /** At build a choice of metals holds only the one chosen: the others are of no use before the form is live. */
+  readonly live: boolean;
   /** Id of the metal chosen, which may be no metal at all. */
   readonly material: string;
   /** Message at each field that cannot be used. */
@@ -152,6 +154,12 @@ const families: Readonly<Record<MaterialFamily, string>> = {
   titanium: "Titanium",
 };
 
+const metalOption = ({ id, name }: Material) => (
+  <option key={id} value={id}>
+    {name}
+  </option>
+);
+
 function SelectField({
   form,
   field,
@@ -189,17 +197,13 @@ function SelectField({
                 {sentence(words)}
               </option>
             ))
-          : Object.entries(families).map(([family, name]) => (
-              <optgroup key={family} label={name}>
-                {materials
-                  .filter((material) => material.family === family)
-                  .map((material) => (
-                    <option key={material.id} value={material.id}>
-                      {material.name}
-                    </option>
-                  ))}
-              </optgroup>
-            ))}
+          : form.live
+            ? Object.entries(families).map(([family, name]) => (
+                <optgroup key={family} label={name}>
+                  {materials.filter((material) => material.family === family).map(metalOption)}
+                </optgroup>
+              ))
+            : materials.filter(({ id: metal }) => metal === stored).map(metalOption)}
       </select>
       <Messages form={form} field={field} id={id} />
       {input.help && (

@@ -75,6 +75,7 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
   const [view, setView] = useState<LengthView>("mm");
   const [draft, setDraft] = useState<Form["draft"]>();
   const [typing, setTyping] = useState(false);
+  const [live, setLive] = useState(false);
   const timer = useRef<ReturnType<typeof setTimeout>>();
   const focusNext = useRef("");
   const edited = useRef(false);
@@ -104,6 +105,7 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
     };
     read();
     setView(unitsView());
+    setLive(true);
     const leave = [watchAddress(read), watchUnits(() => setView(unitsView()))];
     return () => {
       for (const stop of leave) stop();
@@ -135,6 +137,7 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
     view,
     context,
     raw,
+    live,
     material: materialOf(inputs, raw),
     draft,
     problems: new Map(problems.map((problem) => [problem.field, problem.text(view)])),

@@ -65,23 +65,30 @@ function dataText(): string {
 }
 
 /**
- * A page asks for few files: what every calculator needs comes in one, what every drawing needs in another. Left alone, the
- * bundler makes thirty files of it, and each costs a third of a kilobyte before its first letter.
+ * A page asks for few files: what every page needs comes in one, what every calculator needs in another, what every drawing
+ * needs in a third. Left alone, the bundler makes thirty files of it, and each costs a third of a kilobyte before its first letter.
  */
 const groups = [
-  // On every page, with or without calculators.
-  { name: "units", test: /src[\\/]components[\\/]units\.ts$/, priority: 3 },
+  {
+    name: "page",
+    test: /src[\\/](?:components[\\/](?:units|site-switches)|site[\\/]trusted-scripts)\.ts$|preload-helper/,
+    priority: 3,
+  },
   {
     name: "calculator",
-    test: /src[\\/]components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|embed-height)[\w-]+\.tsx?$/,
+    test: /src[\\/]components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|embed-height|Ways|command-line)[\w-]+\.tsx?$/,
     priority: 2,
   },
   { name: "drawing", test: /src[\\/]components[\\/]drawings[\\/]parts[\\/]/, priority: 1 },
 ];
 
+/** Vite's own helper loads the style sheets of a script that is imported late; here no such script has one. */
+const preloadHelper = "\0vite/preload-helper.js";
+
 export function calculatorModules(): Plugin {
   return {
     name: "calculators",
+    enforce: "pre",
     configEnvironment(name) {
       if (name !== "client") return undefined;
       // A list of what to load ahead for every calculator is longer than the one step it would save.
@@ -89,6 +96,7 @@ export function calculatorModules(): Plugin {
     },
     resolveId: (id) => (id === list || id === data || id.startsWith(one) ? `\0${id}` : undefined),
     load(id) {
+      if (id === preloadHelper && this.environment.name === "client") return "export const __vitePreload = (load) => load();";
       if (!id.startsWith("\0virtual:calculator")) return undefined;
       for (const path of Object.values(dataFilePaths())) this.addWatchFile(path);
       const name = id.slice(1);
