@@ -7,7 +7,9 @@ import remarkMath from "remark-math";
 import { catalogueModule } from "./src/catalogue/vite-plugin.ts";
 import { calculatorModules } from "./src/components/calculator/vite-plugin.ts";
 import { equationAssets } from "./src/equations/assets.ts";
+import { loadGlossary } from "./src/site/glossary.ts";
 import { rehypeBase } from "./src/site/rehype-base.ts";
+import { rehypeGlossary } from "./src/site/rehype-glossary.ts";
 
 const base = process.env.BASE_PATH ?? "/";
 if (!/^\/(?:.*\/)?$/.test(base)) throw new Error(`BASE_PATH must begin and end with a slash; it is “${base}”`);
@@ -22,7 +24,7 @@ export default defineConfig({
   markdown: {
     processor: unified({
       remarkPlugins: [remarkMath],
-      rehypePlugins: [[rehypeKatex, { strict: "error", throwOnError: true }], rehypeBase(base)],
+      rehypePlugins: [[rehypeKatex, { strict: "error", throwOnError: true }], rehypeGlossary(loadGlossary()), rehypeBase(base)],
     }),
     // Its colours are inline styles, which the content security policy forbids.
     syntaxHighlight: false,

@@ -1,0 +1,10 @@
+import type { Term } from "../../site/glossary.ts";
+import { drawings } from "./drawings.ts";
+import { Sketch } from "./sketch.tsx";
+
+/** The drawing of a term, with the part marked that the word stands for. */
+export function TermDrawing({ term: { term, drawing } }: { term: Pick<Term, "term" | "drawing"> }) {
+  const kind = drawings[drawing];
+  if (!kind) throw new Error(`There is no drawing “${drawing}” for ${term}. There are ${Object.keys(drawings).join(", ")}.`);
+  return <Sketch label={`${kind.about}. Marked: ${term.toLowerCase()}.`}>{kind.draw()}</Sketch>;
+}
