@@ -28,7 +28,8 @@ function Table({
   rows: readonly (readonly ComponentChildren[])[];
 }) {
   return (
-    <div class="table-frame">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where it is too wide, and must do so from the keyboard
+    <section class="table-frame" aria-label={caption} tabIndex={0}>
       <table>
         <caption>{caption}</caption>
         <thead>
@@ -56,7 +57,7 @@ function Table({
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 
