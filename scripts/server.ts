@@ -9,6 +9,7 @@ const compress = promisify(gzip);
 
 const types: Readonly<Record<string, string>> = {
   ".css": "text/css; charset=utf-8",
+  ".csv": "text/csv; charset=utf-8",
   ".html": "text/html; charset=utf-8",
   ".ico": "image/x-icon",
   ".jpg": "image/jpeg",

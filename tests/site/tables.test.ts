@@ -10,6 +10,9 @@ const fractions = "/tables/fractions/";
 const firstCells = (page: Page, id: string) =>
   page.locator(`[data-table="${id}"] tbody tr:not([hidden]) > :first-child`).allInnerTexts();
 
+/** A table is brought to life once the page has been painted. */
+const alive = (page: Page) => page.locator("button.sort").first().waitFor();
+
 const tool = (page: Page, id: string, selector: string) => page.locator(`[data-table="${id}"] ${selector}`);
 
 function file(id: string): string {
@@ -26,6 +29,7 @@ async function saved(page: Page, id: string): Promise<{ name: string; text: stri
 describe("a table", () => {
   test("is put in order by the button in a head: up, down, as it was", async ({ open }) => {
     const page = await open("/tables/gauges/");
+    await alive(page);
     const head = tool(page, "gauges", "th").filter({ hasText: "No." });
     const before = await firstCells(page, "gauges");
     await head.getByRole("button").click();
@@ -42,6 +46,7 @@ describe("a table", () => {
 
   test("puts cells without a value last, whichever way", async ({ open }) => {
     const page = await open("/tables/materials/");
+    await alive(page);
     const sort = tool(page, "materials", "th").filter({ hasText: "Reduction of" }).getByRole("button");
     for (const _ of ["ascending", "descending"]) {
       await sort.click();
@@ -55,6 +60,7 @@ describe("a table", () => {
 
   test("shows the rows with all words typed, counts them, and keeps them in the address", async ({ open }) => {
     const page = await open("/tables/materials/");
+    await alive(page);
     await tool(page, "material-properties", "[data-find]").fill("6061-T6 yield");
     await expect.poll(() => firstCells(page, "material-properties")).toEqual(["Aluminium 6061-T6"]);
     expect(await tool(page, "material-properties", "output").textContent()).toBe("1 of 102 rows");
@@ -67,6 +73,7 @@ describe("a table", () => {
 
   test("shows one gauge list alone, from a link too", async ({ open }) => {
     const page = await open("/tables/gauges/");
+    await alive(page);
     await tool(page, "gauges", "[data-pick]").selectOption("Brown & Sharpe gauge");
     const heads = page.locator('[data-table="gauges"] thead tr:first-child th:visible');
     await expect.poll(() => heads.count()).toBe(2);
@@ -79,6 +86,7 @@ describe("a table", () => {
 
   test("is copied cell by cell, as it is shown, with its sources", async ({ open }) => {
     const page = await open(fractions);
+    await alive(page);
     await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
     await tool(page, "fractions", "[data-find]").fill("8ths");
     await tool(page, "fractions", "[data-copy]").click();
@@ -94,6 +102,7 @@ describe("a table", () => {
     "%s: saves the same file with scripts as without",
     async (name, { open }) => {
       const page = await open(`/tables/${name}/`);
+      await alive(page);
       for (const id of await page
         .locator("[data-table]")
         .evaluateAll((hosts) => hosts.map((host) => (host as HTMLElement).dataset.table ?? ""))) {
@@ -106,6 +115,7 @@ describe("a table", () => {
 
   test("saves only the rows shown, in their order", async ({ open }) => {
     const page = await open(fractions);
+    await alive(page);
     await tool(page, "fractions", "[data-find]").fill("4ths");
     const length = tool(page, "fractions", "th").filter({ hasText: "Length" }).getByRole("button");
     await length.click();
@@ -127,6 +137,7 @@ describe("a table", () => {
 
   test("can be scrolled with the keyboard, and its letters lead to their sources", async ({ open }) => {
     const page = await open("/tables/gauges/", { screen: "phone" });
+    await alive(page);
     const frame = page.locator(".table-frame");
     await frame.focus();
     for (let presses = 0; presses < 5; presses++) await page.keyboard.press("ArrowRight");
@@ -140,6 +151,7 @@ describe("a table", () => {
 
 test("the centres of a hole circle can be copied from the calculator", async ({ open }) => {
   const page = await open("/tables/hole-circles/");
+  await alive(page);
   await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
   const circle = page.locator("#hole-circle");
   await circle.getByLabel("Number of holes").fill("6");

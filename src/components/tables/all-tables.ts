@@ -9,23 +9,22 @@ import { isoSpotTable, scheduleTables } from "./data/spot-settings.ts";
 import { angularToleranceTable, linearToleranceTable, thicknessToleranceTables } from "./data/tolerances.ts";
 import type { Table } from "./table.ts";
 
-/** Every table that is a file too, in the order of the pages. */
+/** The tables of each page below `/tables/`. */
+export function tablesByPage(catalogue: Catalogue): Readonly<Record<string, readonly Table[]>> {
+  return {
+    "/tables/gauges/": [gaugeTable(catalogue)],
+    "/tables/materials/": [materialTable(catalogue), propertyTable(catalogue)],
+    "/tables/smallest-radii/": [steelRadiusTable(catalogue), aluminiumRadiusTable(catalogue), bandRadiusTable(catalogue)],
+    "/tables/spot-settings/": [isoSpotTable(), ...scheduleTables()],
+    "/tables/hole-circles/": [chordTable(), placeTable()],
+    "/tables/rivets/": [rivetTable()],
+    "/tables/fractions/": [fractionTable()],
+    "/tables/general-tolerances/": [linearToleranceTable(catalogue), angularToleranceTable(catalogue)],
+    "/tables/thickness-tolerances/": thicknessToleranceTables(catalogue),
+  };
+}
+
+/** Every table; each is a file too. */
 export function allTables(catalogue: Catalogue): Table[] {
-  return [
-    gaugeTable(catalogue),
-    materialTable(catalogue),
-    propertyTable(catalogue),
-    steelRadiusTable(catalogue),
-    aluminiumRadiusTable(catalogue),
-    bandRadiusTable(catalogue),
-    isoSpotTable(),
-    ...scheduleTables(),
-    chordTable(),
-    placeTable(),
-    rivetTable(),
-    fractionTable(),
-    linearToleranceTable(catalogue),
-    angularToleranceTable(catalogue),
-    ...thicknessToleranceTables(catalogue),
-  ];
+  return Object.values(tablesByPage(catalogue)).flat();
 }

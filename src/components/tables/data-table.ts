@@ -1,4 +1,3 @@
-import { addressParameters, watchAddress, writeSoon } from "../calculator/address-bar.ts";
 import { csvText, tabText } from "./lines.ts";
 
 /**
@@ -11,11 +10,8 @@ const nextOrder: Readonly<Record<string, string>> = { none: "ascending", ascendi
 /** Milliseconds: a browser may ask the visitor where to put a file before it reads it. */
 const keptFor = 60_000;
 
-interface Place {
-  readonly row: HTMLTableRowElement;
-  /** Everything that can be read in the row. */
-  readonly words: string;
-}
+/** Milliseconds: the address is written when typing pauses. */
+const pause = 200;
 
 /** What a file holds of a cell: the exact value, or the words without its mark and its second line. */
 function plain(cell: HTMLTableCellElement | undefined): string {
@@ -40,13 +36,21 @@ function start(host: HTMLElement, id: string): void {
   const save = host.querySelector<HTMLAnchorElement>("[data-save]");
   if (!table || !body || !find || !status || !save) throw new Error(`The table ${id} is incomplete`);
 
-  const rows: readonly Place[] = [...body.rows].map((row) => ({ row, words: (row.textContent ?? "").toLowerCase() }));
+  const rows: readonly HTMLTableRowElement[] = [...body.rows];
+  /** Everything that can be read in a row; gathered when somebody looks for words. */
+  const wordsOf = new Map<HTMLTableRowElement, string>();
   const heads = [...table.querySelectorAll<HTMLTableCellElement>("th[data-column]")].sort(
     (a, b) => Number(a.dataset.column) - Number(b.dataset.column),
   );
   const groupHeads = [...table.querySelectorAll<HTMLTableCellElement>("th.group")];
   let sorted = -1;
   let shown = rows;
+
+  function hasAll(row: HTMLTableRowElement, wanted: readonly string[]): boolean {
+    const words = wordsOf.get(row) ?? (row.textContent ?? "").toLowerCase();
+    wordsOf.set(row, words);
+    return wanted.every((word) => words.includes(word));
+  }
 
   const isPicked = ({ dataset }: HTMLElement) => !pick?.value || dataset.group === undefined || dataset.group === pick.value;
   const say = (words = "") => {
@@ -56,18 +60,21 @@ function start(host: HTMLElement, id: string): void {
 
   function show(): void {
     if (!find || !body || !save) return;
-    const wanted = find.value.toLowerCase().split(/\s+/);
+    const wanted = find.value
+      .toLowerCase()
+      .split(/\s+/)
+      .filter((word) => word !== "");
     const order = sorted < 0 ? "none" : (heads[sorted]?.ariaSort ?? "none");
     const sign = order === "descending" ? -1 : 1;
-    const all = order === "none" ? rows : rows.toSorted((a, b) => compare(a.row.cells[sorted], b.row.cells[sorted], sign));
-    for (const { row, words } of all) row.hidden = !wanted.every((word) => words.includes(word));
-    body.append(...all.map(({ row }) => row));
-    shown = all.filter(({ row }) => !row.hidden);
+    const all = order === "none" ? rows : rows.toSorted((a, b) => compare(a.cells[sorted], b.cells[sorted], sign));
+    for (const row of all) row.hidden = wanted.length > 0 && !hasAll(row, wanted);
+    if (all.some((row, index) => body.rows[index] !== row)) body.append(...all);
+    shown = all.filter((row) => !row.hidden);
     for (const [index, head] of heads.entries()) {
       const hidden = !isPicked(head);
       if (head.hidden === hidden) continue;
       head.hidden = hidden;
-      for (const { row } of rows) (row.cells[index] as HTMLTableCellElement).hidden = hidden;
+      for (const row of rows) (row.cells[index] as HTMLTableCellElement).hidden = hidden;
     }
     for (const head of groupHeads) head.hidden = !isPicked(head);
     save.textContent = shown.length === rows.length ? "Save as CSV" : `Save ${shown.length} rows as CSV`;
@@ -79,34 +86,42 @@ function start(host: HTMLElement, id: string): void {
     sorted = to === "none" ? -1 : index;
   }
 
+  /** Puts what is chosen here into the address; what else stands there stays as it is, letter by letter. */
   function write(): void {
     const by = sorted < 0 ? "" : `${heads[sorted]?.ariaSort === "descending" ? "-" : ""}${sorted + 1}`;
-    const parts: [string, string][] = [
-      ["find", find?.value.trim() ?? ""],
-      ["show", pick?.value ?? ""],
-      ["order", by],
-    ];
-    writeSoon(
-      id,
-      parts.filter(([, value]) => value !== ""),
-    );
+    const own = Object.entries({ find: find?.value.trim(), show: pick?.value, order: by });
+    const pieces = location.search
+      .slice(1)
+      .split("&")
+      .filter((piece) => piece !== "" && !piece.startsWith(`${id}.`));
+    for (const [key, value] of own) if (value) pieces.push(`${id}.${key}=${encodeURIComponent(value)}`);
+    try {
+      history.replaceState(
+        history.state,
+        "",
+        `${location.pathname}${pieces.length > 0 ? "?" : ""}${pieces.join("&")}${location.hash}`,
+      );
+    } catch {
+      // Some browsers refuse when the address changes too often; the next change writes it.
+    }
+  }
+
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  function writeSoon(): void {
+    clearTimeout(timer);
+    timer = setTimeout(write, pause);
   }
 
   function read(): void {
     if (!find) return;
-    const given = new Map(
-      addressParameters().flatMap(([name, value]) => (name.startsWith(`${id}.`) ? [[name.slice(id.length + 1), value]] : [])) as [
-        string,
-        string,
-      ][],
-    );
-    find.value = given.get("find") ?? "";
+    const given = new URLSearchParams(location.search);
+    find.value = given.get(`${id}.find`) ?? "";
     if (pick) {
-      pick.value = given.get("show") ?? "";
+      pick.value = given.get(`${id}.show`) ?? "";
       // A name that no option has leaves nothing chosen.
       if (pick.selectedIndex < 0) pick.value = "";
     }
-    const by = Number(given.get("order") ?? 0);
+    const by = Number(given.get(`${id}.order`) ?? 0);
     const known = heads[Math.abs(by) - 1] !== undefined;
     order(known ? Math.abs(by) - 1 : -1, by < 0 ? "descending" : "ascending");
     show();
@@ -118,7 +133,7 @@ function start(host: HTMLElement, id: string): void {
     const usual = table?.dataset.from ?? "";
     return [
       [...visible.map((index) => heads[index]?.dataset.head ?? ""), "Source"],
-      ...shown.map(({ row }) => [...visible.map((index) => plain(row.cells[index])), row.dataset.from ?? usual]),
+      ...shown.map((row) => [...visible.map((index) => plain(row.cells[index])), row.dataset.from ?? usual]),
     ];
   }
 
@@ -134,13 +149,13 @@ function start(host: HTMLElement, id: string): void {
     button.addEventListener("click", () => {
       order(index, nextOrder[head.ariaSort ?? "none"] ?? "none");
       show();
-      write();
+      writeSoon();
     });
   }
   for (const control of [find, pick])
     control?.addEventListener("input", () => {
       show();
-      write();
+      writeSoon();
     });
   host.querySelector("[data-copy]")?.addEventListener("click", async () => {
     try {
@@ -162,8 +177,12 @@ function start(host: HTMLElement, id: string): void {
     });
     setTimeout(() => URL.revokeObjectURL(place), keptFor);
   });
-  watchAddress(read);
-  read();
+  addEventListener("popstate", read);
+  if (location.search.includes(`${id}.`)) read();
+  // What was typed before this script came.
+  else if (find.value !== "" || pick?.value) show();
 }
 
-for (const host of document.querySelectorAll<HTMLElement>("[data-table]")) start(host, host.dataset.table ?? "");
+// A table is whole without all this: it waits until the page has been painted.
+const whenIdle = window.requestIdleCallback ?? ((run: () => void) => setTimeout(run, 200));
+for (const host of document.querySelectorAll<HTMLElement>("[data-table]")) whenIdle(() => start(host, host.dataset.table ?? ""));
