@@ -6,7 +6,19 @@ import { countReport, type Outcome, type Report, summary } from "./results.ts";
 import { siteUnderTest } from "./site.ts";
 
 /** Folders of tests/ that must not go missing unnoticed. */
-const requiredSuites = ["calc", "catalogue", "equations", "part", "published", "quantity", "rules", "scripts", "worksheets"];
+const requiredSuites = [
+  "calc",
+  "catalogue",
+  "equations",
+  "glossary",
+  "part",
+  "published",
+  "quantity",
+  "rules",
+  "scripts",
+  "tables",
+  "worksheets",
+];
 
 const reports = resolve(".cache/test");
 rmSync(reports, { recursive: true, force: true });
