@@ -245,7 +245,7 @@ describe.each(everySheet.filter(({ id }) => drawingOf(id)))("the drawing of $id"
       fc.property(goodRaw(sheet.inputs), fc.constantFrom(...lengthViews), (raw, view) => {
         const { answer, values } = runWorksheet(sheet, raw, catalogue);
         if (!answer || !Drawing) return;
-        const svg = renderToString(<Drawing id="a" values={values} outputs={answer.outputs} view={view} />);
+        const svg = renderToString(<Drawing id="a" values={values} outputs={answer.outputs} view={view} shop={catalogue.shop} />);
         expect(svg, JSON.stringify(raw)).not.toMatch(unshowable);
         expect(svg).not.toMatch(/ style=/);
         if (svg !== "")

@@ -157,7 +157,9 @@ export function Calculator({ sheet, catalogue, titles, Drawing, working, instanc
               ))}
             </p>
           )}
-          {Drawing && <Drawing id={instance} values={good.values} outputs={good.answer.outputs} view={view} />}
+          {Drawing && (
+            <Drawing id={instance} values={good.values} outputs={good.answer.outputs} view={view} shop={catalogue.shop} />
+          )}
           <OtherAnswers sheet={sheet} answer={good.answer} view={view} />
         </div>
       )}

@@ -1,13 +1,11 @@
 import type { Values } from "../../lib/inputs.ts";
-import { formatNumber } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/brake-load.ts";
-import { AngleSize, away, Line, spot } from "../figures/pen.tsx";
+import { AngleSize, away, spot } from "../figures/pen.tsx";
 import { type BrakeFront, bedPath, fingerPath, leafPath } from "../figures/tool.ts";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
+import { LoadGauge, percent } from "./parts/LoadGauge.tsx";
 import { sizeText, unitNote } from "./parts/sizes.ts";
-
-const gauge = { left: 24, top: 218, width: drawingWidth - 48, height: 16, full: 1.25 };
 
 /** The sheet between bed and finger while the leaf swings, and how much of the brake's rating that takes. */
 export default function BrakeLoadDrawing({ id, values, outputs, view }: DrawingProps) {
@@ -38,15 +36,12 @@ export default function BrakeLoadDrawing({ id, values, outputs, view }: DrawingP
     `L${away(lower, swing, far).x} ${away(lower, swing, far).y}L${away(upper, swing, far).x} ${away(upper, swing, far).y}L${upper.x} ${upper.y}`,
     `A${drawn} ${drawn} 0 0 1 ${centre.x} ${start.y - drawn}L${start.x} ${start.y - drawn}Z`,
   ].join("");
-  const over = capacityUsed > 1;
-  const x = (part: number) => gauge.left + (gauge.width * Math.min(part, gauge.full)) / gauge.full;
-  const percent = `${formatNumber(100 * capacityUsed, 0)} %`;
   return (
     <Drawing
       id={id}
       height={262}
       title="The load on the brake"
-      description={`Sheet ${sizeText(thickness, view)} thick and ${sizeText(length, view)} long clamped between bed and finger while the leaf swings up; it takes ${percent} of the rating; ${unitNote(view)}.`}
+      description={`Sheet ${sizeText(thickness, view)} thick and ${sizeText(length, view)} long clamped between bed and finger while the leaf swings up; it takes ${percent(capacityUsed)} of the rating; ${unitNote(view)}.`}
     >
       <Aside place={spot(8, 14)}>side view, not to scale</Aside>
       <path class="tool" d={bedPath(front, 46)} />
@@ -67,27 +62,7 @@ export default function BrakeLoadDrawing({ id, values, outputs, view }: DrawingP
         {`T ${sizeText(thickness, view)}, ${sizeText(length, view)} along the bend`}
       </text>
 
-      <rect class="gauge" x={gauge.left} y={gauge.top} width={gauge.width} height={gauge.height} />
-      <rect
-        class={over ? "gauge-over" : "gauge-fill"}
-        x={gauge.left}
-        y={gauge.top}
-        width={x(capacityUsed) - gauge.left}
-        height={gauge.height}
-      />
-      <Line from={spot(x(1), gauge.top - 8)} to={spot(x(1), gauge.top + gauge.height + 6)} kind="sight" />
-      <text class="mark-text" x={x(1)} y={gauge.top - 12} text-anchor="middle">
-        rating
-      </text>
-      <text class="size" x={gauge.left} y={gauge.top - 8}>
-        {percent} of it
-      </text>
-      <text class="aside" x={gauge.left} y={gauge.top + gauge.height + 16}>
-        0
-      </text>
-      <text class="aside" x={x(1)} y={gauge.top + gauge.height + 18} text-anchor="middle">
-        100 %
-      </text>
+      <LoadGauge share={capacityUsed} top={218} />
     </Drawing>
   );
 }

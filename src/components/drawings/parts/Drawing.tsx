@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import type { Catalogue } from "../../../lib/catalogue.ts";
 import type { LengthView } from "../../../lib/quantity/format.ts";
 import type { Spot } from "../../figures/pen.tsx";
 
@@ -9,6 +10,8 @@ export interface DrawingProps {
   readonly values: unknown;
   readonly outputs: unknown;
   readonly view: LengthView;
+  /** The machines that an answer is held against. */
+  readonly shop: Catalogue["shop"];
 }
 
 interface Props {
