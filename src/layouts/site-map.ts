@@ -33,6 +33,14 @@ export const techniques: readonly SitePage[] = [
   { path: "/joining/", title: "Joining", about: "Spot welds, rivets and folded seams: how many, how far apart, how strong." },
 ];
 
+/** A short technique beside the six. */
+const furnace: SitePage = {
+  path: "/furnace/",
+  title: "Furnace",
+  about: "Soften metal that earlier work has hardened, before a bend that would crack it.",
+};
+const inOrder = [...techniques, furnace];
+
 /** What one uses in the shop rather than reads. */
 const tools: readonly SitePage[] = [
   {
@@ -108,14 +116,14 @@ function hasFile({ path }: SitePage): boolean {
 
 /** All written pages of the handbook in reading order: each technique, then the pages below it. */
 export async function handbook(): Promise<SitePage[]> {
-  const place = (technique: string) => techniques.findIndex(({ path }) => path === `/${technique}/`);
+  const place = (technique: string) => inOrder.findIndex(({ path }) => path === `/${technique}/`);
   const entries = await getCollection("techniques");
   entries.sort((a, b) => place(a.data.technique) - place(b.data.technique) || a.data.order - b.data.order);
   return entries.map(({ id, data }) => ({ path: `/${id}/`, title: data.title, about: data.summary }));
 }
 
 export interface SiteMap {
-  /** Written pages of the six techniques, the first page of each. */
+  /** Written pages of the techniques, the first page of each. */
   readonly techniques: readonly SitePage[];
   readonly tools: readonly SitePage[];
   readonly reference: readonly SitePage[];
@@ -125,7 +133,7 @@ export interface SiteMap {
 export async function siteMap(): Promise<SiteMap> {
   const written = new Set((await handbook()).map(({ path }) => path));
   return {
-    techniques: techniques.filter(({ path }) => written.has(path)),
+    techniques: inOrder.filter(({ path }) => written.has(path)),
     tools: tools.filter(hasFile),
     reference: reference.filter(hasFile),
   };

@@ -5,7 +5,7 @@ import { amount, mm, type Phrase, say } from "../../quantity/phrase.ts";
 import type { Remark } from "../../worksheet.ts";
 
 /** How far two presses of the same finger lie apart, either way [s]. Common practice; try it with a stopwatch. */
-const pressScatter = 0.1;
+export const pressScatter = 0.1;
 /** A brisk but unhurried row of spots [s from spot to spot]. */
 const spotEvery = 3;
 
