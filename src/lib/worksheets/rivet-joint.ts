@@ -63,7 +63,7 @@ export default worksheet({
   id: "rivet-joint",
   title: "Riveted joint",
   summary: "Which rivet for two sheets, how long, how many for a load, and where the holes go.",
-  page: "/joining/",
+  page: "/joining/rivets/",
   inputs: {
     material: { ...materialInput, help: "Of the sheets; of two metals, the weaker." },
     thicknessA: { ...rivetSheet, kind: "quantity", label: "Thickness of one sheet", symbol: "tA", default: "1mm" },

@@ -110,7 +110,7 @@ export default worksheet({
   id: "seam-allowance",
   title: "Seam allowance",
   summary: "What a lap, grooved or standing seam adds to the flat, and how much of it goes on each edge.",
-  page: "/joining/",
+  page: "/joining/seams/",
   inputs: {
     kind: { kind: "choice", label: "Seam", choices: seamKinds, default: "grooved" },
     width: {

@@ -187,7 +187,7 @@ export default worksheet({
   title: "Settings of a spot weld",
   summary:
     "Tip, force, current and time to start from for two steel sheets, how large the button must be and how near spots may be.",
-  page: "/joining/",
+  page: "/joining/spot-welding/",
   inputs: {
     material: materialInput,
     thickness: { ...symbols.sheet, kind: "quantity", default: "1mm", help: "Measured, not the nominal gauge." },
