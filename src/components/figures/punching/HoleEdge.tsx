@@ -13,7 +13,7 @@ const cut: Cut = {
 };
 
 /** One side of a punched hole, enlarged, with the zones of its edge, and the slug that came out of it. */
-export default function EdgeZones() {
+export default function HoleEdge() {
   const { top, thickness, half, clearance } = cut;
   const edge = top.x - half;
   const below = top.y + thickness;
@@ -26,10 +26,10 @@ export default function EdgeZones() {
       height={366}
       title="Section through the edge of a punched hole with its four zones, drawn-in edge, bright band, broken face and burr, and below it the slug with the same zones upside down"
     >
-      <clipPath id="edge-zones-cut">
+      <clipPath id="hole-edge-cut">
         <rect x={0} y={0} width={top.x + 2} height={340} />
       </clipPath>
-      <g clip-path="url(#edge-zones-cut)">
+      <g clip-path="url(#hole-edge-cut)">
         <Path d={edgePath(cut, -1)} kind="sheet" />
         <Path d={slugPath(cut, drop)} kind="sheet" />
       </g>
