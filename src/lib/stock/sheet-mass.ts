@@ -3,6 +3,9 @@ import { checkRanges } from "../inputs.ts";
 import { propertyInputs } from "./material.ts";
 
 const side = { quantity: "length", fineness: "size", min: 1, max: 10_000 } as const;
+/** Most that one person lifts in the best posture by the NIOSH equation [kg]; from memory. */
+export const oneLifter = 23;
+
 export const sheetWidth = { ...side, label: "Width", symbol: "W", tex: "W" } as const satisfies FormulaInput;
 export const sheetLength = { ...side, label: "Length", symbol: "L", tex: "L" } as const satisfies FormulaInput;
 export const sheetThickness = {

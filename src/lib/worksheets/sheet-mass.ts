@@ -1,12 +1,17 @@
 import { mm, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
-import { sheetAreaFormula, sheetLength, sheetMass, sheetMassFormula, sheetThickness, sheetWidth } from "../stock/sheet-mass.ts";
+import {
+  oneLifter,
+  sheetAreaFormula,
+  sheetLength,
+  sheetMass,
+  sheetMassFormula,
+  sheetThickness,
+  sheetWidth,
+} from "../stock/sheet-mass.ts";
 import { materialThicknessTolerance } from "../stock/thickness-tolerance.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 import { propertyRemark } from "./parts/property-band.ts";
-
-/** Most that one person lifts in the best posture by the NIOSH equation [kg]; from memory. */
-const oneLifter = 23;
 
 /** Beyond this a sheet bends and catches the wind whatever its mass [mm]; common practice. */
 const longSheet = 1200;
