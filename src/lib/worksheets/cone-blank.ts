@@ -26,7 +26,7 @@ export default worksheet({
   id: "cone-blank",
   title: "Blank of a cone",
   summary: "The sector of a ring that rolls up into a cone or a funnel.",
-  page: "/rolling/",
+  page: "/rolling/cones/",
   inputs: {
     largeDiameter: { ...largeDiameter, kind: "quantity", default: "200mm", help: "At mid-thickness." },
     smallDiameter: {

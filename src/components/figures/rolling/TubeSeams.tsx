@@ -1,0 +1,46 @@
+import { arcPath, at, away, Paper, spot, Text } from "../pen.tsx";
+
+/** Three seams of a tube in section: edges that meet, a lap, and a folded seam. */
+export default function TubeSeams() {
+  const r = 40;
+  return (
+    <Paper
+      height={168}
+      title="Three tubes in section by their seam: butted edges, a lap of two thicknesses, and a folded seam of four"
+    >
+      {[60, 180, 300].map((x, index) => {
+        const centre = spot(x, 76);
+        const top = away(centre, 90, r);
+        return (
+          <g key={x}>
+            {index === 0 && <path class="outline" d={arcPath(centre, r, 92, 448 - 0.5)} />}
+            {index === 1 && (
+              <path
+                class="outline"
+                d={`${arcPath(centre, r, 104, 104 + 200)}${arcPath(centre, r, 304, 424, "L")}A${r + 20} ${r + 20} 0 0 0 ${at(away(centre, 118, r + 5))}`}
+              />
+            )}
+            {index === 2 && (
+              <path
+                class="outline"
+                d={`${arcPath(centre, r, 104, 304)}${arcPath(centre, r, 304, 436, "L")}M${top.x - 9} ${top.y + 1}H${top.x + 10}V${top.y - 5}H${top.x - 8}M${top.x + 9} ${top.y + 1}M${top.x + 4} ${top.y - 9}H${top.x - 13}V${top.y + 1}M${top.x + 14} ${top.y + 1}V${top.y - 1}`}
+              />
+            )}
+            <Text
+              spot={spot(x, 140)}
+              lines={
+                [
+                  ["butted", "adds nothing"],
+                  ["lap", "adds its width"],
+                  ["folded seam", "hooks first"],
+                ][index] ?? ""
+              }
+              anchor="middle"
+              kind="name"
+            />
+          </g>
+        );
+      })}
+    </Paper>
+  );
+}
