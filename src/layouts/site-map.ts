@@ -91,7 +91,11 @@ export const tables: readonly SitePage[] = [
     title: "Hole circles",
     about: "Centres and chords of evenly spaced holes, and a list of coordinates to copy.",
   },
-  { path: "/tables/rivets/", title: "Rivets", about: "Sizes of solid rivets with their drills, least pitch and edge distance." },
+  {
+    path: "/tables/rivets/",
+    title: "Rivet sizes",
+    about: "Sizes of solid rivets with their drills, least pitch and edge distance.",
+  },
   {
     path: "/tables/fractions/",
     title: "Inch fractions",

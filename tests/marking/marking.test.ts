@@ -114,7 +114,7 @@ describe("hole circles", () => {
     fc.assert(
       fc.property(
         fc.record({
-          diameter: fc.double({ min: 0.01, max: 5000, noNaN: true }),
+          diameter: fc.double({ min: 0.1, max: 5000, noNaN: true }),
           count: fc.integer({ min: 2, max: 360 }),
           startAngle: fc.double({ min: -360, max: 360, noNaN: true }),
           centreX: fc.double({ min: -1000, max: 1000, noNaN: true }),
@@ -159,7 +159,7 @@ describe("hole circles", () => {
   test.each([
     ["count", "1", "Number of holes must be from 2 to 360; it is 1."],
     ["count", "8.5", "Number of holes must be a whole number from 2 to 360; it is 8.5."],
-    ["diameter", "0mm", "Diameter of the hole circle must be above 0.00 mm and up to 5000.00 mm; it is 0.00 mm."],
+    ["diameter", "0mm", "Diameter of the hole circle must be from 0.10 mm to 5000.00 mm; it is 0.00 mm."],
     ["startAngle", "361", "Angle of the first hole must be from −360.0° to 360.0°; it is 361°."],
   ])("%s = %s is refused", (field, typed, message) => {
     const { problems } = runWorksheet(holeCircleSheet, { [field]: typed }, catalogue);

@@ -7,8 +7,7 @@ export const circleDiameter = {
   tex: "D",
   quantity: "length",
   fineness: "setting",
-  min: 0,
-  aboveMin: true,
+  min: 0.1,
   max: 5000,
 } as const satisfies FormulaInput;
 
@@ -94,7 +93,7 @@ function cosine(angle: number): number {
 /**
  * Centres of holes spaced evenly round a circle.
  *
- * @param circle.diameter - D [mm], of the circle through the centres; above 0 to 5000
+ * @param circle.diameter - D [mm], of the circle through the centres; 0.1 to 5000
  * @param circle.count - N; 2 to 360
  * @param circle.startAngle - α [deg] of the first hole, from pointing right, anticlockwise; −360 to 360
  * @param circle.centreX - x₀ [mm], to the right; −10 000 to 10 000
@@ -131,7 +130,7 @@ export const chordFormula: Formula = {
 /**
  * Straight distance between two holes of an evenly spaced circle: what dividers are set to.
  *
- * @param circle.diameter - D [mm]; above 0 to 5000
+ * @param circle.diameter - D [mm]; 0.1 to 5000
  * @param circle.count - N; 2 to 360
  * @param steps - how many spaces apart the holes are; 1, neighbours, when left out
  * @returns c [mm] = D sin(steps · 180°/N)
