@@ -6,7 +6,7 @@ export default defineConfig({
   test: {
     include: ["tests/site/**/*.test.ts"],
     globalSetup: ["tests/site/global-setup.ts"],
-    testTimeout: 30_000,
+    testTimeout: 120_000,
     hookTimeout: 60_000,
     expect: { poll: { timeout: 10_000 } },
     maxWorkers: 2,
