@@ -23,7 +23,7 @@ export default function TubeSeams() {
             {index === 2 && (
               <path
                 class="outline"
-                d={`${arcPath(centre, r, 104, 304)}${arcPath(centre, r, 304, 436, "L")}M${top.x - 9} ${top.y + 1}H${top.x + 10}V${top.y - 5}H${top.x - 8}M${top.x + 9} ${top.y + 1}M${top.x + 4} ${top.y - 9}H${top.x - 13}V${top.y + 1}M${top.x + 14} ${top.y + 1}V${top.y - 1}`}
+                d={`${arcPath(centre, r, 104, 304)}${arcPath(centre, r, 304, 422, "L")}L${at(spot(top.x + 15, top.y - 10))}H${top.x - 14}V${top.y - 3}H${top.x + 8}M${at(away(centre, 104, r))}H${top.x + 13}V${top.y - 6.5}H${top.x - 9}`}
               />
             )}
             <Text
