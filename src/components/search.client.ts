@@ -18,6 +18,8 @@ function load(): Promise<Pagefind> {
     trustOwnScripts();
     const base = import.meta.env.BASE_URL;
     const pagefind: Pagefind = await import(/* @vite-ignore */ `${base}pagefind/pagefind.js`);
+    // The search asks for its program only after two other answers. Asked for now, it comes meanwhile.
+    fetch(`${base}pagefind/wasm.${document.documentElement.lang}.pagefind`).catch(() => {});
     await pagefind.options({ baseUrl: base, excerptLength: 18 });
     await pagefind.init();
     return pagefind;
@@ -81,10 +83,18 @@ function start(form: HTMLFormElement): void {
       const found = await (await load()).debouncedSearch(text, {}, wait);
       // Null: more was typed meanwhile, and that search answers.
       if (!found || input.value.trim() !== text) return;
-      const hits = await Promise.all(found.results.slice(0, shownAtMost).map(async (result) => toHit(await result.data())));
-      if (input.value.trim() !== text) return;
-      list.replaceChildren(...hits.map(resultItem));
+      const hits = found.results.slice(0, shownAtMost).map(async (result) => toHit(await result.data()));
       status.textContent = say(found.results.length);
+      // Those that are not waited for below may fail without being a fault of the page.
+      void Promise.allSettled(hits);
+      if (hits.length === 0) list.replaceChildren();
+      // The best one is shown as soon as it is there, and does not wait for the last.
+      for (const [index, hit] of hits.entries()) {
+        const item = resultItem(await hit);
+        if (input.value.trim() !== text) return;
+        if (index === 0) list.replaceChildren(item);
+        else list.append(item);
+      }
     } catch {
       list.replaceChildren();
       status.textContent = "The search could not be loaded. Connect to the network and type again.";
