@@ -38,7 +38,9 @@ async function publish(folder: string, text: string): Promise<void> {
   );
 }
 
-test("after one visit every page opens without a network, whatever the values in its address", async ({ open }) => {
+test("after one visit every page opens without a network, whatever the values in its address", { timeout: 180_000 }, async ({
+  open,
+}) => {
   const page = await open("/", { serviceWorker: true });
   await whenKept(page);
   await page.context().setOffline(true);
