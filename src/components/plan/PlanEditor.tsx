@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
+import { usesMethod } from "../../lib/bending/method-inputs.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { Input, Raw } from "../../lib/inputs.ts";
@@ -41,10 +42,9 @@ const groups: readonly { readonly title: string; readonly keys: readonly Key[]; 
 ];
 
 function matters(key: Key, raw: Raw): boolean {
-  const method = raw.bendData ?? partInputs.bendData.default;
-  if (key === "kFactor") return method === "neutral-line";
-  if (key === "hardness") return method === "soft-medium-hard";
-  return !key.startsWith("measured") || key === "measured" || method === "measured";
+  if (key === "kFactor") return usesMethod(raw.bendData, "neutral-line");
+  if (key === "hardness") return usesMethod(raw.bendData, "soft-medium-hard");
+  return !key.startsWith("measured") || key === "measured" || usesMethod(raw.bendData, "measured");
 }
 
 function lastPlan(): Raw | undefined {

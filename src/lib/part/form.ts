@@ -1,5 +1,4 @@
-import { type Hardness, hardnessGroups } from "../bending/handbook-allowances.ts";
-import { bendMethods } from "../bending/methods.ts";
+import { methodInputs } from "../bending/method-inputs.ts";
 import * as symbols from "../bending/symbols.ts";
 import type { Inputs, QuantityInput, Values } from "../inputs.ts";
 import { markingChoices } from "../marking/methods.ts";
@@ -47,10 +46,6 @@ function legs(side: Side) {
     help: "From the base outwards; each row is one bend and the leg beyond it.",
   } as const;
 }
-
-const hardnessChoices = Object.fromEntries(
-  Object.entries(hardnessGroups).map(([id, { factor, metals }]) => [id, `${id}, ${factor}: ${metals}`]),
-) as Record<Hardness, string>;
 
 export const partInputs = {
   name: { kind: "text", label: "Name of the part", maxLength: 80, default: "Bracket" },
@@ -115,9 +110,9 @@ export const partInputs = {
     default: [],
     help: "On the base, x runs from the west edge and y from the south edge. On a leg, x runs along its bend and y from that bend outwards. Measured as the sizes are.",
   },
-  bendData: { kind: "choice", label: "Bend data", choices: bendMethods, default: "neutral-line" },
-  kFactor: { ...symbols.kFactor, kind: "quantity", default: "0.45" },
-  hardness: { kind: "choice", label: "Hardness", choices: hardnessChoices, default: "medium" },
+  bendData: { ...methodInputs.method, label: "Bend data" },
+  kFactor: methodInputs.kFactor,
+  hardness: methodInputs.hardness,
   measuredDeduction: {
     ...symbols.deductionSymbol,
     kind: "quantity",

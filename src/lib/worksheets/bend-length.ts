@@ -1,7 +1,8 @@
 import { bendAllowanceFormula, kFromAllowance, kFromAllowanceFormula } from "../bending/bend-allowance.ts";
 import { dinAllowanceFormula, dinFactorFormula } from "../bending/din-6935.ts";
-import { faaAllowanceFormula, groupAllowanceFormula, type Hardness, hardnessGroups } from "../bending/handbook-allowances.ts";
-import { allowanceBy, bendMethods, methodLimits, publishedAllowances } from "../bending/methods.ts";
+import { faaAllowanceFormula, groupAllowanceFormula } from "../bending/handbook-allowances.ts";
+import { methodInputs, usesMethod } from "../bending/method-inputs.ts";
+import { allowanceBy, methodLimits, publishedAllowances } from "../bending/methods.ts";
 import {
   allowanceFromDeductionFormula,
   apexSetbackFormula,
@@ -38,10 +39,6 @@ const blankFormula: Formula = {
   },
 };
 
-const hardnessChoices = Object.fromEntries(
-  Object.entries(hardnessGroups).map(([id, { factor, metals }]) => [id, `${id}, ${factor}: ${metals}`]),
-) as Record<Hardness, string>;
-
 export default worksheet({
   id: "bend-length",
   title: "Length of a bent strip",
@@ -64,14 +61,12 @@ export default worksheet({
       default: "90deg",
       help: "How far the leaf side is turned from flat; the corner left inside is 180° less this.",
     },
-    method: { kind: "choice", label: "Method", choices: bendMethods, default: "neutral-line" },
+    method: methodInputs.method,
     kFactor: {
-      ...symbols.kFactor,
-      kind: "quantity",
-      default: "0.45",
+      ...methodInputs.kFactor,
       help: "Where the neutral line lies, as a fraction of the thickness from the inside face.",
     },
-    hardness: { kind: "choice", label: "Hardness", choices: hardnessChoices, default: "medium" },
+    hardness: methodInputs.hardness,
     deduction: {
       ...symbols.deductionSymbol,
       kind: "quantity",
@@ -110,9 +105,9 @@ export default worksheet({
   },
   main: "blank",
   shownWhen: {
-    kFactor: (raw) => (raw.method ?? "neutral-line") === "neutral-line",
-    hardness: (raw) => raw.method === "soft-medium-hard",
-    deduction: (raw) => raw.method === "measured",
+    kFactor: (raw) => usesMethod(raw.method, "neutral-line"),
+    hardness: (raw) => usesMethod(raw.method, "soft-medium-hard"),
+    deduction: (raw) => usesMethod(raw.method, "measured"),
   },
   formulas: [
     apexSetbackFormula,

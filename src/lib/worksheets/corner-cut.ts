@@ -1,7 +1,8 @@
 import { bendAllowanceFormula } from "../bending/bend-allowance.ts";
 import { dinAllowanceFormula, dinFactorFormula } from "../bending/din-6935.ts";
-import { faaAllowanceFormula, groupAllowanceFormula, type Hardness, hardnessGroups } from "../bending/handbook-allowances.ts";
-import { allowanceBy, bendMethods, methodLimits, publishedAllowances } from "../bending/methods.ts";
+import { faaAllowanceFormula, groupAllowanceFormula } from "../bending/handbook-allowances.ts";
+import { methodInputs, usesMethod } from "../bending/method-inputs.ts";
+import { allowanceBy, methodLimits, publishedAllowances } from "../bending/methods.ts";
 import {
   allowanceFromDeductionFormula,
   apexSetbackFormula,
@@ -29,10 +30,6 @@ import { type AnswerTable, type Remark, type Step, worksheet } from "../workshee
 
 const length = { quantity: "length", fineness: "setting" } as const;
 
-const hardnessChoices = Object.fromEntries(
-  Object.entries(hardnessGroups).map(([id, { factor, metals }]) => [id, `${id}, ${factor}: ${metals}`]),
-) as Record<Hardness, string>;
-
 /** Sides of a box stand square to its base. */
 const upright = 90;
 
@@ -46,15 +43,15 @@ export default worksheet({
     sideB: { ...sideHeight, kind: "quantity", label: "Height of side B, outside", default: "25mm" },
     thickness: { ...symbols.thickness, kind: "quantity", default: "1.2mm", help: "Measured, not the nominal gauge." },
     radius: { ...symbols.insideRadius, kind: "quantity", default: "1.6mm", help: "Inside radius of the finished bends." },
-    method: { kind: "choice", label: "Bend deduction by", choices: bendMethods, default: "neutral-line" },
-    kFactor: { ...symbols.kFactor, kind: "quantity", default: "0.45" },
+    method: { ...methodInputs.method, label: "Bend deduction by" },
+    kFactor: methodInputs.kFactor,
     gap: {
       ...cornerGap,
       kind: "quantity",
       default: "1.5mm",
       help: "How far each side stops short of the outside face of the other. At one thickness their inside edges just meet.",
     },
-    hardness: { kind: "choice", label: "Hardness", choices: hardnessChoices, default: "medium" },
+    hardness: methodInputs.hardness,
     deduction: {
       ...symbols.deductionSymbol,
       kind: "quantity",
@@ -87,9 +84,9 @@ export default worksheet({
   },
   main: "guideA",
   shownWhen: {
-    kFactor: (raw) => (raw.method ?? "neutral-line") === "neutral-line",
-    hardness: (raw) => raw.method === "soft-medium-hard",
-    deduction: (raw) => raw.method === "measured",
+    kFactor: (raw) => usesMethod(raw.method, "neutral-line"),
+    hardness: (raw) => usesMethod(raw.method, "soft-medium-hard"),
+    deduction: (raw) => usesMethod(raw.method, "measured"),
   },
   formulas: [
     apexSetbackFormula,
