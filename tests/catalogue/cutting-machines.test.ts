@@ -1,13 +1,7 @@
-import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { type DataFileName, dataFiles } from "../../src/catalogue/data-files.ts";
-import { dataFilePaths } from "../../src/catalogue/load.ts";
+import { dataFiles } from "../../src/catalogue/data-files.ts";
 import { readCatalogue } from "../../src/catalogue/read-catalogue.ts";
-import { testShop } from "./test-shop.ts";
-
-const onDisk = Object.fromEntries(
-  Object.entries(dataFilePaths()).map(([name, path]) => [name, readFileSync(path, "utf8")]),
-) as Record<DataFileName, string>;
+import { onDisk, testShop } from "./test-shop.ts";
 
 const shopOf = (text: string) => readCatalogue({ ...onDisk, shop: text }).shop;
 

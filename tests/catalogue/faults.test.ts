@@ -1,14 +1,8 @@
-import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { type DataFileName, dataFiles } from "../../src/catalogue/data-files.ts";
-import { dataFilePaths } from "../../src/catalogue/load.ts";
 import { readCatalogue } from "../../src/catalogue/read-catalogue.ts";
 import { DataError } from "../../src/catalogue/read-yaml.ts";
-import { testShop } from "./test-shop.ts";
-
-const onDisk = Object.fromEntries(
-  Object.entries(dataFilePaths()).map(([name, path]) => [name, readFileSync(path, "utf8")]),
-) as Record<DataFileName, string>;
+import { onDisk, testShop } from "./test-shop.ts";
 
 /** A shop of the tests' own: the real file is the instructor's to change. */
 const texts = { ...onDisk, shop: testShop };

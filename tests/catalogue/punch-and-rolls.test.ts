@@ -1,26 +1,6 @@
-import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import type { DataFileName } from "../../src/catalogue/data-files.ts";
-import { dataFilePaths } from "../../src/catalogue/load.ts";
 import { readCatalogue } from "../../src/catalogue/read-catalogue.ts";
-import { DataError } from "../../src/catalogue/read-yaml.ts";
-import { testShop } from "./test-shop.ts";
-
-const onDisk = Object.fromEntries(
-  Object.entries(dataFilePaths()).map(([name, path]) => [name, readFileSync(path, "utf8")]),
-) as Record<DataFileName, string>;
-
-/** Messages after one change of the shop's file, without file and line. */
-function faultsAfter(from: string, to: string): string[] {
-  if (!testShop.includes(from)) throw new Error(`the test shop has no “${from}”`);
-  try {
-    readCatalogue({ ...onDisk, shop: testShop.replace(from, () => to) });
-  } catch (error) {
-    if (error instanceof DataError) return error.message.split("\n").map((line) => line.replace(/^\S+:\d+ /, ""));
-    throw error;
-  }
-  return [];
-}
+import { faultsAfter, onDisk, testShop } from "./test-shop.ts";
 
 test("punches, dies and rolls are read into base units", () => {
   const { punch, rolls } = readCatalogue({ ...onDisk, shop: testShop }).shop;

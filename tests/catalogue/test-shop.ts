@@ -1,3 +1,9 @@
+import { readFileSync } from "node:fs";
+import type { DataFileName } from "../../src/catalogue/data-files.ts";
+import { dataFilePaths } from "../../src/catalogue/load.ts";
+import { readCatalogue } from "../../src/catalogue/read-catalogue.ts";
+import { DataError } from "../../src/catalogue/read-yaml.ts";
+
 /** A small shop file with one entry of everything. */
 export const testShop = `name: Test shop
 brake:
@@ -70,3 +76,20 @@ stock:
 bends:
   - { material: steel-cr, thickness: 1.2 mm, radius: 1.2 mm, angle: 90 deg, deduction: 2.17 mm, uncertainty: 0.08 mm, pieces: 6, date: 2026-09-14 }
 `;
+
+/** Every data file as it stands on disk. */
+export const onDisk = Object.fromEntries(
+  Object.entries(dataFilePaths()).map(([name, path]) => [name, readFileSync(path, "utf8")]),
+) as Record<DataFileName, string>;
+
+/** Messages after one change of the shop's file, without file and line. */
+export function faultsAfter(from: string, to: string): string[] {
+  if (!testShop.includes(from)) throw new Error(`the test shop has no “${from}”`);
+  try {
+    readCatalogue({ ...onDisk, shop: testShop.replace(from, () => to) });
+  } catch (error) {
+    if (error instanceof DataError) return error.message.split("\n").map((line) => line.replace(/^\S+:\d+ /, ""));
+    throw error;
+  }
+  return [];
+}
