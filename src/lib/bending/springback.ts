@@ -29,13 +29,6 @@ const elasticShareSymbol = {
   quantity: "ratio",
 } as const satisfies FormulaSymbol;
 
-const ratio = {
-  label: "Tool radius over finished radius",
-  symbol: "Ri/Rf",
-  tex: String.raw`\frac{R_i}{R_f}`,
-  quantity: "ratio",
-} as const satisfies FormulaSymbol;
-
 const factor = { label: "Springback factor", symbol: "Ks", tex: "K_s", quantity: "ratio" } as const satisfies FormulaSymbol;
 const swing = { label: "Angle to swing", symbol: "Ai", tex: "A_i", quantity: "angle" } as const satisfies FormulaSymbol;
 const overbendSymbol = { label: "Overbend", symbol: "ΔA", tex: String.raw`\Delta A`, quantity: "angle" } as const;
@@ -76,14 +69,6 @@ export function elasticShare(bend: Strip & { readonly toolRadius: number }): num
   checkRanges({ toolRadius, ...strip }, bend);
   return (bend.toolRadius * bend.yield) / (bend.elasticModulus * bend.thickness);
 }
-
-export const springbackRatioFormula: Formula = {
-  id: "springback-ratio",
-  name: "Springback of the radius",
-  result: "ratio",
-  expression: String.raw`4\,\v{elasticShare}^3 - 3\,\v{elasticShare} + 1`,
-  symbols: { elasticShare: elasticShareSymbol, ratio },
-};
 
 /** 4X³ − 3X + 1, written as a product so that it keeps its digits near X = ½. */
 function ratioAt(share: number): number {
