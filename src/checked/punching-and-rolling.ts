@@ -1,11 +1,11 @@
 import { elasticLimitRadius } from "../lib/bending/springback.ts";
 import { clearanceByRoot, dieClearance, dieDiameter } from "../lib/punching/die-clearance.ts";
-import { rivetDistances } from "../lib/punching/hole-rules.ts";
 import { punchForceFromTensile, punchStress, smallestPunch } from "../lib/punching/punch-force.ts";
 import { shearedForceByRatio, shearedForceByWork } from "../lib/punching/sheared-punch.ts";
 import { coneBlank } from "../lib/rolling/cone-blank.ts";
 import { radiusLeft, wideSheet } from "../lib/rolling/loaded-radius.ts";
 import { flatEnd, radiusAtRise, rearRollRise, tightestLoadedRadius } from "../lib/rolling/three-roll.ts";
+import { rivetDistances } from "../lib/stock/rivet-spacing.ts";
 import type { Given } from "./subject.ts";
 
 const numbers = <Key extends string>(given: Given, ...keys: readonly Key[]) =>

@@ -1,6 +1,7 @@
 import type { Formula, FormulaInput, FormulaSymbol } from "../formula.ts";
 import { checkRange, checkRanges } from "../inputs.ts";
 import { toBase } from "../quantity/units.ts";
+import { rivetDistances } from "../stock/rivet-spacing.ts";
 import { strength, tensile } from "./symbols.ts";
 
 const length = { quantity: "length", fineness: "setting" } as const;
@@ -134,9 +135,9 @@ export const rivetFactors = {
   headHeight: 0.5,
   leastHeadWidth: 1.3,
   leastHeadHeight: 0.3,
-  edge: 2,
+  edge: rivetDistances.edge,
   usualEdge: 2.5,
-  pitch: 3,
+  pitch: rivetDistances.spacing,
   usualPitch: 4,
   usualWidestPitch: 8,
   widestPitch: 10,

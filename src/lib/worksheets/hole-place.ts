@@ -6,7 +6,6 @@ import {
   holeLimits,
   holeRules,
   holeSpacingFormula,
-  rivetDistances,
   smallestHole,
   smallestHoleFormula,
 } from "../punching/hole-rules.ts";
@@ -14,6 +13,7 @@ import { punchStressLimit, smallestPunch } from "../punching/punch-force.ts";
 import * as symbols from "../punching/symbols.ts";
 import { amount, mm, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
+import { rivetDistances } from "../stock/rivet-spacing.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 
 const length = { quantity: "length", fineness: "setting" } as const;
