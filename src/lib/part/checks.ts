@@ -3,6 +3,7 @@ import { smallestRadius } from "../bending/smallest-radius.ts";
 import { overbend } from "../bending/springback.ts";
 import type { Catalogue, Material, Seen } from "../catalogue.ts";
 import { InputError } from "../input-error.ts";
+import { holeLimits } from "../punching/hole-rules.ts";
 import { mm, type Phrase, say } from "../quantity/phrase.ts";
 import type { Quantity } from "../quantity/units.ts";
 import { blankSize } from "./blank.ts";
@@ -23,11 +24,6 @@ export interface Check {
   readonly source: string;
   readonly seen: Seen;
 }
-
-/** Stamping practice, recalled, with no standard behind it. */
-const holeToEdge = 2;
-const holeToBend = 2;
-const smallestHole = 1;
 
 const practice = { source: "common-practice", seen: "practice" } as const;
 const shopRule = { source: "this-shop", seen: "read" } as const;
@@ -51,6 +47,8 @@ export function swingFor(material: Material, bend: { angle: number; radius: numb
 function holeChecks(layout: FlatLayout, hole: FlatHole): Check[] {
   const { part } = layout;
   const { thickness } = part;
+  // Distances to a bend are measured to its tangent line here, so the radius is not part of them.
+  const limits = holeLimits({ family: part.material.family, thickness, radius: 0 });
   const name = `Hole ${hole.index + 1}`;
   const along = part.axis === "y" ? hole.flatY : hole.flatX;
   const across = part.axis === "y" ? hole.flatX : hole.flatY;
@@ -66,17 +64,17 @@ function holeChecks(layout: FlatLayout, hole: FlatHole): Check[] {
       rule: "hole-diameter",
       label: `${name}: diameter`,
       value: hole.diameter,
-      limit: smallestHole * thickness,
+      limit: limits.minDiameter,
       side: "least",
       quantity: "length",
-      why: say`A punch thinner than the sheet may break.`,
+      why: say`A thin punch breaks in thick sheet; drill a smaller hole.`,
       ...practice,
     }),
     check({
       rule: "hole-edge",
       label: `${name}: metal to the nearest edge`,
       value: Math.min(...toEdges),
-      limit: holeToEdge * thickness,
+      limit: limits.minEdge,
       side: "least",
       quantity: "length",
       why: say`A narrow strip beside a hole bulges or tears when it is punched.`,
@@ -89,7 +87,7 @@ function holeChecks(layout: FlatLayout, hole: FlatHole): Check[] {
             rule: "hole-bend",
             label: `${name}: metal to the nearest bend`,
             value: Math.min(...toBends),
-            limit: holeToBend * thickness,
+            limit: limits.minBend,
             side: "least",
             quantity: "length",
             why: say`A hole closer to the bend is pulled out of round. Punch it after bending, or move it.`,

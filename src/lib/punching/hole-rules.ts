@@ -103,6 +103,3 @@ export function holeLimits(
     minBend: holeRules.bend[end] * part.thickness + part.radius,
   };
 }
-
-/** A riveted hole, from its centre, in rivet diameters. */
-export const rivetDistances = { edge: 2, spacing: 3, source: "rivet-spacing-summary" } as const;
