@@ -94,7 +94,16 @@ export default worksheet({
     "The forms for a raked blade differ by half as much again; none of them was found in a handbook. Read the force as a size, not as a measurement.",
     "A plate rates one metal. Carried over here by force alone; the plate and the manual decide. Never cut wire, rod or strip iron on a shear.",
   ],
-  cautions: ["within-rating", "shear-blades", "shear-treadle", "shear-offcuts", "sharp-edges", "lock-out", "defer-to-manual"],
+  cautions: [
+    "within-rating",
+    "shear-blades",
+    "shear-hold-downs",
+    "shear-treadle",
+    "shear-offcuts",
+    "sharp-edges",
+    "lock-out",
+    "defer-to-manual",
+  ],
   sources: [
     "shear-equilibrium",
     "gustafsson-2016",
@@ -103,7 +112,7 @@ export default worksheet({
     "shear-cutting-article",
     "iso-13857",
     "cfr-1910-217",
-    "navedtra-14251",
+    "navedtra-14251-shear",
     "this-shop",
   ],
 

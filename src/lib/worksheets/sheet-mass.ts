@@ -50,7 +50,7 @@ export default worksheet({
     if (mass > oneLifter)
       remarks.push({
         level: "caution",
-        phrase: say`More than ${oneLifter} kg, which is the most that the NIOSH lifting equation gives one person in the best posture (from memory). Lift it with a partner or an aid, by the rules of your shop.`,
+        phrase: say`More than ${oneLifter} kg, which is the most that the NIOSH lifting equation gives one person when everything is ideal. Lift it with a partner or an aid, by the rules of your shop.`,
         source: "niosh-lifting",
       });
     else if (Math.max(width, length) > longSheet)
