@@ -32,7 +32,7 @@ export default worksheet({
   id: "spot-joint",
   title: "Spots for a load",
   summary: "How many spot welds carry a load along two lapped steel sheets, and where they go.",
-  page: "/joining/spot-welding/",
+  page: "/joining/spot-spacing/",
   inputs: {
     material: materialInput,
     thickness: { ...symbols.sheet, kind: "quantity", default: "1mm", help: "Measured, not the nominal gauge." },
