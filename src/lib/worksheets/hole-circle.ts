@@ -26,7 +26,7 @@ export default worksheet({
   id: "hole-circle",
   title: "Hole circle",
   summary: "Where the centres of evenly spaced holes lie, and what to set the dividers to.",
-  page: "/marking/",
+  page: "/marking/hole-circles/",
   inputs: {
     diameter: { ...circleDiameter, kind: "quantity", default: "70mm", help: "Of the circle through the centres of the holes." },
     count: { ...holeCount, kind: "quantity", default: "8" },

@@ -46,7 +46,7 @@ export default worksheet({
   id: "length-reader",
   title: "Read a length",
   summary: "One length in millimetres, in decimal inches, as the nearest inch fraction and as gauge numbers.",
-  page: "/bending/",
+  page: "/marking/",
   inputs: {
     value: {
       kind: "quantity",
