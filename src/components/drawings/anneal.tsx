@@ -40,8 +40,7 @@ export default function AnnealDrawing({ id, values, outputs }: DrawingProps) {
   const turn = how.slow?.to ?? temperature;
   const cold = Math.min(slowEnd + widths.quick, right);
   const degrees = formatQuantity(temperature, "temperature");
-  const holdText = time > 0 ? `hold ${formatQuantity(time, "time")}` : "out when hot";
-  const words = lines(`Cool it ${cooling}.`, 56);
+  const words = lines(`Cool it ${cooling}.`, 52);
   return (
     <Drawing
       id={id}
@@ -65,15 +64,17 @@ export default function AnnealDrawing({ id, values, outputs }: DrawingProps) {
       />
       <path class="hidden" d={`M${at(spot(slowEnd, y(turn)))}L${at(spot(cold, y(room)))}`} />
       {time > 0 ? (
-        <Size from={spot(hot, y(temperature))} to={spot(held, y(temperature))} off={16} text={holdText} />
+        <>
+          <Size from={spot(hot, y(temperature))} to={spot(held, y(temperature))} off={16} text={formatQuantity(time, "time")} />
+          <text class="size" x={held + 12} y={y(temperature) - 6}>
+            {degrees}
+          </text>
+        </>
       ) : (
         <text class="size" x={(hot + held) / 2} y={y(temperature) - 10} text-anchor="middle">
-          {holdText}
+          {`${degrees}, then out`}
         </text>
       )}
-      <text class="mark-text" x={held + 10} y={y(temperature) + 4}>
-        {degrees}
-      </text>
       {(
         [
           ["heat", (left + hot) / 2],

@@ -1,7 +1,9 @@
 import type { Values } from "../../lib/inputs.ts";
-import { formatQuantity } from "../../lib/quantity/format.ts";
+import { showQuantity } from "../../lib/quantity/format.ts";
+import type { Quantity } from "../../lib/quantity/units.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/spot-setting.ts";
+import { lookText, rangeLook } from "../calculator/texts.ts";
 import { box, ellipse, tipPath } from "../figures/joining/shapes.ts";
 import { Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
@@ -34,17 +36,11 @@ export default function SpotSettingDrawing({ id, values, outputs, view }: Drawin
   const lapFoot = lapTop + scale * minLap;
   const row = (lapTop + lapFoot) / 2;
   const [face, d, p, w] = [tipFace, nugget, minPitch, minLap].map((length) => sizeText(length, view));
-  const upTo = (low: number | null, high: number | null, quantity: "force" | "current" | "time") =>
-    low === null || high === null
-      ? ""
-      : low === high
-        ? formatQuantity(low, quantity)
-        : `${formatQuantity(low, quantity)} – ${formatQuantity(high, quantity)}`;
   const settings = [
-    upTo(forceMin, forceMax, "force"),
-    upTo(currentMin, currentMax, "current"),
-    upTo(timeMin, timeMax, "time"),
-  ] as const;
+    rangeWords(forceMin, forceMax, "force"),
+    rangeWords(currentMin, currentMax, "current"),
+    rangeWords(timeMin, timeMax, "time"),
+  ];
   return (
     <Drawing
       id={id}
@@ -67,9 +63,9 @@ export default function SpotSettingDrawing({ id, values, outputs, view }: Drawin
         text={`face ${face}`}
         outside={scale * tipFace < 64 ? "to" : undefined}
       />
-      {["force", "current", "time"].map((name, index) => (
-        <text key={name} class="size" x={first + body.body + 12} y={top - 40 + 15 * index}>
-          {`${name} ${settings[index]}`}
+      {settings.map((words, index) => (
+        <text key={words} class="size" x={first + body.body + 12} y={top - 42 + 15 * index}>
+          {words}
         </text>
       ))}
 
@@ -93,4 +89,10 @@ export default function SpotSettingDrawing({ id, values, outputs, view }: Drawin
       </Aside>
     </Drawing>
   );
+}
+
+/** A setting with its name: `force 1.4–1.5 kN`. */
+function rangeWords(low: number | null, high: number | null, quantity: Quantity): string {
+  if (low === null || high === null) return "";
+  return `${quantity} ${lookText(rangeLook(showQuantity(low, quantity), showQuantity(high, quantity)))}`;
 }

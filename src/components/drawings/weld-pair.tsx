@@ -10,7 +10,9 @@ const joint = 112;
 const thickness = 17;
 const [top, foot] = [joint - thickness, joint + thickness];
 const tip = { half: 20, body: 30, length: 64 };
-const sign = spot(226, 62);
+const sign = spot(216, 62);
+/** Where the words below it begin. */
+const wordsLeft = 194;
 
 const signs = {
   yes: { words: ["Spot weld them."], told: "a full lens joins them" },
@@ -51,17 +53,17 @@ export default function WeldPairDrawing({ id, outputs }: DrawingProps) {
       </text>
 
       <Sign verdict={verdict} />
-      <text class="big" x={sign.x - 20} y={sign.y + 46}>
+      <text class="big" x={wordsLeft} y={sign.y + 46}>
         {words.map((line, index) => (
-          <tspan key={line} x={sign.x - 20} dy={index === 0 ? 0 : 19}>
+          <tspan key={line} x={wordsLeft} dy={index === 0 ? 0 : 19}>
             {line}
           </tspan>
         ))}
       </text>
       {others.length > 0 && (
-        <text class="label" x={sign.x - 20} y={sign.y + 50 + 20 * words.length}>
+        <text class="label" x={wordsLeft} y={sign.y + 50 + 20 * words.length}>
           {[refused ? "Instead:" : "Or:", ...others].map((line, index) => (
-            <tspan key={line} x={sign.x - 20} dy={index === 0 ? 0 : 16}>
+            <tspan key={line} x={wordsLeft} dy={index === 0 ? 0 : 16}>
               {line.replace(" where the metal folds flat", "")}
             </tspan>
           ))}
