@@ -3,7 +3,7 @@ import { checkRanges } from "../inputs.ts";
 import { propertyInputs } from "./material.ts";
 
 const side = { quantity: "length", fineness: "size", min: 1, max: 10_000 } as const;
-/** Most that one person lifts in the best posture by the NIOSH equation [kg]; from memory. */
+/** Most that one person lifts when everything is ideal, by the NIOSH equation [kg]. Source: niosh-lifting (read). */
 export const oneLifter = 23;
 
 export const sheetWidth = { ...side, label: "Width", symbol: "W", tex: "W" } as const satisfies FormulaInput;

@@ -38,12 +38,13 @@ export default worksheet({
   outputs: {
     teethPerInchMin: {
       kind: "quantity",
-      label: "Coarsest band, teeth an inch",
+      label: "Teeth an inch",
       quantity: "ratio",
       decimals: 1,
-      help: "Two teeth are in the cut at once. Three are better.",
+      upTo: "teethPerInchMax",
+      help: "From the coarsest band that keeps two teeth in the cut to the finest that is made. Three in the cut are better.",
     },
-    teethPerInchMax: { kind: "quantity", label: "Finest band made, teeth an inch", quantity: "count" },
+    teethPerInchMax: { kind: "quantity", label: "Teeth an inch, at most", quantity: "count" },
     bandSpeed: {
       kind: "quantity",
       label: "Speed of the band",
