@@ -1,15 +1,15 @@
 import type { z } from "zod";
 import type { Catalogue } from "../lib/catalogue.ts";
+import { readShop } from "../lib/shop/read-shop.ts";
 import { gaugeReader } from "../lib/stock/gauge.ts";
 import { type DataFileName, dataFiles } from "./data-files.ts";
-import { DataError, type DataFile, type Fault, readYaml } from "./read-yaml.ts";
+import { DataError, type DataFile, type Fault, parseYaml, readYaml } from "./read-yaml.ts";
 import {
   cautionsSchema,
   gaugesSchema,
   generalTolerancesSchema,
   markingSchema,
   materialsSchema,
-  shopSchema,
   smallestRadiiSchema,
   sourcesSchema,
   thicknessTolerancesSchema,
@@ -80,16 +80,18 @@ export function readCatalogue(texts: Readonly<Record<DataFileName, string>>): Ca
   }
 
   const lists = materials.data && gauges.data && { materials: withIds(materials.data), gaugeSystems: withIds(gauges.data) };
+  const shopFile = parseYaml(dataFiles.shop, texts.shop, faults);
   // Without the lists no gauge number can be judged; their own mistakes are reported already.
-  const shop = read(
-    "shop",
-    shopSchema((material) => (lists ? gaugeReader(lists, material) : () => 1)),
-  );
+  const shop =
+    shopFile.value === undefined
+      ? undefined
+      : readShop(shopFile.value, (material) => (lists ? gaugeReader(lists, material) : () => 1));
+  for (const { path, message } of shop?.faults ?? []) shopFile.fault(path, message);
 
   if (
     faults.length > 0 ||
     !(lists && sources.data && cautions.data && tolerances.data) ||
-    !(radii.data && general.data && marking.data && shop.data)
+    !(radii.data && general.data && marking.data && shop?.shop)
   )
     throw new DataError(faults);
   return {
@@ -100,6 +102,6 @@ export function readCatalogue(texts: Readonly<Record<DataFileName, string>>): Ca
     markingMethods: withIds(marking.data),
     cautions: withIds(cautions.data),
     sources: withIds(sources.data),
-    shop: shop.data,
+    shop: shop.shop,
   };
 }

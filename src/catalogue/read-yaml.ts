@@ -108,33 +108,43 @@ const syntaxMessages: Readonly<Record<string, (word: string, message: string) =>
     message.includes("quote") ? "a closing quote is missing in this line or one above it" : "the colon after the name is missing",
 };
 
+/** A data file whose syntax is right. */
+export interface ParsedFile {
+  readonly value: unknown;
+  fault(path: Path, message: string): void;
+}
+
 /**
- * Parses one data file and checks it against its schema. Mistakes are added to `faults`, all of them at once.
+ * Parses one data file. Mistakes of syntax are added to `faults`; there is no value then.
  *
  * @param file - name to show in messages
  * @param text - contents
- * @param faults - list that mistakes are added to
+ * @param faults - list that mistakes are added to, also those that are found in the value later
  */
-export function readYaml<T>(file: string, text: string, schema: z.ZodType<T>, faults: Fault[]): DataFile<T> {
+export function parseYaml(file: string, text: string, faults: Fault[]): Partial<ParsedFile> & Pick<ParsedFile, "fault"> {
   const lines = new LineCounter();
   const doc = parseDocument(text, { lineCounter: lines, prettyErrors: false });
   const fault = (path: Path, message: string) =>
     void faults.push({ file, line: lineOf(doc, lines, path), path: pathText(path), message });
 
   const broken = [...doc.errors, ...doc.warnings];
-  if (broken.length > 0) {
-    const twice = broken.filter(({ code }) => code === "DUPLICATE_KEY");
-    // One syntax error makes the parser stumble over many lines below it: only the first says something.
-    const first = broken.find(({ code }) => code !== "DUPLICATE_KEY");
-    for (const { code, message, pos } of first ? [...twice, first] : twice) {
-      const word = /^[^\s:,{}[\]]+/.exec(text.slice(pos[0]))?.[0] ?? "";
-      const words = syntaxMessages[code]?.(word, message) ?? message;
-      faults.push({ file, line: lines.linePos(pos[0]).line, path: "", message: words });
-    }
-    return { fault };
+  if (broken.length === 0) return { value: doc.toJS() ?? null, fault };
+  const twice = broken.filter(({ code }) => code === "DUPLICATE_KEY");
+  // One syntax error makes the parser stumble over many lines below it: only the first says something.
+  const first = broken.find(({ code }) => code !== "DUPLICATE_KEY");
+  for (const { code, message, pos } of first ? [...twice, first] : twice) {
+    const word = /^[^\s:,{}[\]]+/.exec(text.slice(pos[0]))?.[0] ?? "";
+    const words = syntaxMessages[code]?.(word, message) ?? message;
+    faults.push({ file, line: lines.linePos(pos[0]).line, path: "", message: words });
   }
+  return { fault };
+}
 
-  const result = schema.safeParse(doc.toJS(), { error: wording });
+/** Parses one data file and checks it against its schema. Mistakes are added to `faults`, all of them at once. */
+export function readYaml<T>(file: string, text: string, schema: z.ZodType<T>, faults: Fault[]): DataFile<T> {
+  const { value, fault } = parseYaml(file, text, faults);
+  if (value === undefined) return { fault };
+  const result = schema.safeParse(value, { error: wording });
   if (result.success) return { data: result.data, fault };
   for (const issue of result.error.issues) {
     if (issue.code === "unrecognized_keys") for (const key of issue.keys) fault([...issue.path, key], issue.message);

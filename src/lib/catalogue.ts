@@ -346,6 +346,12 @@ export interface MeasuredBend {
   readonly uncertainty: number;
   readonly pieces: number;
   readonly date: string;
+  /** Lot of the sheet it was measured on. */
+  readonly lot?: string;
+  /** Name of the brake, where it is not the shop's own. */
+  readonly brake?: string;
+  /** Kept on the reader's own device, not in the shop's file. */
+  readonly onDevice?: boolean;
 }
 
 export interface StockSheet {
