@@ -41,7 +41,7 @@ export default function SquareUse() {
       <Note to={spot(269, 50)} from={spot(292, 24)} lines="scriber" />
       <Text spot={spot(91, 202)} lines="square to the edge" anchor="middle" kind="name" />
       <Text spot={spot(269, 202)} lines="parallel to it" anchor="middle" kind="name" />
-      <Text spot={spot(166, edge - 8)} lines="datum edge" anchor="end" kind="label" />
+      <Text spot={spot(344, edge - 8)} lines="datum edge" anchor="end" kind="label" />
     </Paper>
   );
 }
