@@ -96,7 +96,7 @@ function ListTable({ output, value, view }: { output: ListOutput; value: unknown
             <tr key={index}>
               {columns.map(([key, column]) => (
                 <td key={key} class={column.kind === "quantity" ? "number" : undefined} data-label={column.label}>
-                  {outputText(column, row[key], view)}
+                  {row[key] === null ? "" : outputText(column, row[key], view)}
                 </td>
               ))}
             </tr>

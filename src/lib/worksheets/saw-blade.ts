@@ -44,7 +44,7 @@ export default worksheet({
       upTo: "teethPerInchMax",
       help: "From the coarsest band that keeps two teeth in the cut to the finest that is made. Three in the cut are better.",
     },
-    teethPerInchMax: { kind: "quantity", label: "Teeth an inch, at most", quantity: "count" },
+    teethPerInchMax: { kind: "quantity", label: "Teeth an inch, at most", quantity: "ratio", decimals: 0 },
     bandSpeed: {
       kind: "quantity",
       label: "Speed of the band",
