@@ -207,11 +207,33 @@ export interface Brake {
   readonly rating: Rating;
   readonly fingers: readonly number[];
   readonly fingerHeight: number;
+  /** degrees the front of a finger leans back from upright */
+  readonly fingerLean: number;
+  /** Of the foot of a finger, from nose to heel. */
+  readonly fingerDepth: number;
   readonly noseRadius: number;
   readonly shortestLeg: number;
   readonly longestLeg: number;
   /** degrees the leaf can swing */
   readonly largestSwing: number;
+  /** From the nose straight back to the front of the clamp beam. */
+  readonly beamSetback: number;
+  readonly beamDepth: number;
+  readonly beamHeight: number;
+  /** From the hinge line to the back. */
+  readonly bedDepth: number;
+  readonly bedHeight: number;
+  /** Of the bar of the leaf, from the hinge line to its outer edge. */
+  readonly leafWidth: number;
+  readonly leafThickness: number;
+  /** How far the fingers lift from the bed. */
+  readonly clampOpening: number;
+  /** What a bent part should keep from every tool. */
+  readonly clearance: number;
+  /** Shortest flat strip the fingers hold, from the nose back. */
+  readonly shortestHold: number;
+  /** How much of a bend may stick out beyond the last finger. */
+  readonly bareEnd: number;
 }
 
 /** A shear with a foot treadle. Lengths in mm. */

@@ -58,6 +58,19 @@ test("a shop's file is read into base units, gauge numbers by the list of their 
     shortestLeg: 8,
     longestLeg: 600,
     largestSwing: 135,
+    fingerLean: 47,
+    fingerDepth: 127,
+    beamSetback: 100,
+    beamDepth: 80,
+    beamHeight: 90,
+    bedDepth: 120,
+    bedHeight: 90,
+    leafWidth: 35,
+    leafThickness: 20,
+    clampOpening: 40,
+    clearance: 1,
+    shortestHold: 10,
+    bareEnd: 20,
   });
   const gauged = stock[1];
   expect(gauged?.thickness).toBeCloseTo(0.0508 * 25.4, 9);

@@ -15,6 +15,19 @@ brake:
   shortestLeg: 8 mm
   longestLeg: 600 mm
   largestSwing: 135 deg
+  fingerLean: 47 deg
+  fingerDepth: 5 in
+  beamSetback: 100 mm
+  beamDepth: 80 mm
+  beamHeight: 90 mm
+  bedDepth: 120 mm
+  bedHeight: 90 mm
+  leafWidth: 35 mm
+  leafThickness: 20 mm
+  clampOpening: 40 mm
+  clearance: 1 mm
+  shortestHold: 10 mm
+  bareEnd: 20 mm
 shear:
   name: Shear A
   rating: { material: steel-cr, thickness: 1.5 mm, length: 1000 mm }

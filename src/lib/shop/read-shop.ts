@@ -1,5 +1,5 @@
 import { setback } from "../bending/setback.ts";
-import { type Die, type MaterialId, type MeasuredBend, materialIds, type Punch, type Shop } from "../catalogue.ts";
+import { type Brake, type Die, type MaterialId, type MeasuredBend, materialIds, type Punch, type Shop } from "../catalogue.ts";
 import type { Input, ListInput, QuantityInput } from "../inputs.ts";
 import { outlinePlay } from "../punching/shop-punches.ts";
 import { type GaugeReader, ParseError, parseQuantity } from "../quantity/parse.ts";
@@ -190,6 +190,21 @@ function checkDeduction({ thickness, radius, angle, deduction }: MeasuredBend, p
   return false;
 }
 
+/** The fingers must let the leaf swing as far as it is said to, and have a top that can be fixed to the beam. */
+function checkFingers({ fingerLean, fingerDepth, fingerHeight, largestSwing }: Brake, fault: Fault): void {
+  if (90 + fingerLean < largestSwing)
+    fault(
+      ["brake", "fingerLean"],
+      `${fingerLean}° stops the leaf at ${90 + fingerLean}°; it must be at least largestSwing less 90°, ${largestSwing - 90}°`,
+    );
+  const front = fingerHeight * Math.tan((fingerLean * Math.PI) / 180);
+  if (fingerDepth <= front)
+    fault(
+      ["brake", "fingerDepth"],
+      `must be more than ${front.toFixed(1)} mm, by which a finger of this height and lean goes back`,
+    );
+}
+
 /** Most that a die may be larger than its punch [mm]: beyond it the sheet is drawn in, not cut. */
 const largestPlay = 2;
 
@@ -246,7 +261,8 @@ export function readShop(given: unknown, gaugesOf: GaugesOf): ShopReading {
     if (low > high || (low === high && !mayBeEqual))
       fault([section, lower], mayBeEqual ? `must not be above ${upper}` : `must be less than ${upper}`);
   }
-  const { punch, bends } = read as Partial<Shop>;
+  const { brake, punch, bends } = read as Partial<Shop>;
+  if (brake) checkFingers(brake, fault);
   if (punch) checkDies(punch.punches, punch.dies, fault);
   for (const [index, bend] of (bends ?? []).entries()) checkDeduction(bend, ["bends", index], fault);
   return faults.length === 0 ? { shop: read as unknown as Shop, faults } : { faults };
