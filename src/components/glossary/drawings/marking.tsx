@@ -2,6 +2,54 @@ import { Arrowhead, at, away, Line, Path, Size, spot } from "../../figures/pen.t
 import { box, Lit, onGround, type Sketches } from "../sketch.tsx";
 
 const tools: Sketches = {
+  scriber: {
+    about: "A rule on a sheet, and a scriber that leans into the corner between them and draws a line",
+    draw: () => (
+      <>
+        <Path d={box(16, 34, 188, 84)} kind="sheet" />
+        <Path d={box(16, 86, 188, 24)} kind="tool" />
+        <Line from={spot(20, 84)} to={spot(118, 84)} kind="sight" />
+        <Lit>
+          <path class="tool" d="M118 84L138 50L172 8L182 15L148 58Z" />
+        </Lit>
+      </>
+    ),
+  },
+  prickPunch: {
+    about: "A slender punch, upright over a small dent in a sheet in section",
+    draw: () => (
+      <>
+        <Path d="M16 96H106L110 102L114 96H204V116H16Z" kind="sheet" />
+        <Lit>
+          <path class="tool" d="M110 102L100 84V14H120V84Z" />
+        </Lit>
+      </>
+    ),
+  },
+  layoutCoat: {
+    about: "A sheet in section with a thin coat of colour, and a scribed line through the coat",
+    draw: () => (
+      <>
+        <Path d="M16 70H104L110 76L116 70H204V112H16Z" kind="sheet" />
+        <Lit>
+          <path class="face" d="M16 60H94L104 70H16ZM204 60H126L116 70H204Z" />
+        </Lit>
+      </>
+    ),
+  },
+  oddLeg: {
+    about: "A caliper with one hooked leg at the edge of a sheet and one leg that scribes a line beside it",
+    draw: () => (
+      <>
+        <Path d={box(62, 98, 142, 16)} kind="sheet" />
+        <Line from={spot(136, 94)} to={spot(136, 102)} kind="sight" />
+        <Lit>
+          <path class="tool" d="M92 20L50 92V112H62V96L100 30ZM108 20L142 72L136 98L132 74L100 30Z" />
+          <circle class="face" cx={100} cy={22} r={9} />
+        </Lit>
+      </>
+    ),
+  },
   centrePunch: {
     about: "A centre punch held upright over the crossing of two lines",
     draw: () => (
