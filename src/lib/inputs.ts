@@ -2,7 +2,7 @@ import { type Catalogue, type MaterialId, materialIds } from "./catalogue.ts";
 import { InputError } from "./input-error.ts";
 import type { Fineness } from "./quantity/format.ts";
 import { type ParseContext, ParseError, parseQuantity } from "./quantity/parse.ts";
-import { amount, type Phrase, say } from "./quantity/phrase.ts";
+import { amount, atLeast, atMost, type Phrase, say } from "./quantity/phrase.ts";
 import { kindOf, type Quantity } from "./quantity/units.ts";
 import { gaugeReader } from "./stock/gauge.ts";
 
@@ -107,9 +107,12 @@ export interface Range {
 
 function allowed({ quantity, min, max, aboveMin }: Range): Phrase {
   const limit = (value: number) => amount(value, quantity, "setting");
+  const most = quantity === "length" ? atMost(max) : limit(max);
   if (quantity === "count" || quantity === "ratio" || quantity === "percent")
     return [`${aboveMin ? "above" : "from"} ${min} to ${formatPlain(max, quantity)}`];
-  return aboveMin ? say`above ${limit(min)} and up to ${limit(max)}` : say`from ${limit(min)} to ${limit(max)}`;
+  return aboveMin
+    ? say`above ${limit(min)} and up to ${most}`
+    : say`from ${quantity === "length" ? atLeast(min) : limit(min)} to ${most}`;
 }
 
 function formatPlain(value: number, quantity: Quantity): string {
@@ -129,12 +132,9 @@ export function checkRange(field: string, range: Range, value: number, typed: un
   throw new InputError(field, typed, say`${label} must be ${allowed(range)}; it is ${given}.`);
 }
 
-/** The value given, with digits enough to see why it was refused: a millimetre size that rounds to its limit shows more. */
+/** The value given, with digits enough to see why it was refused: a size that rounds to its limit shows more. */
 export function exactly(value: number, quantity: Quantity): Phrase {
-  if (quantity === "length") {
-    const rounds = Math.abs(Math.round(value * 100) / 100 - value) < 1e-9;
-    return rounds ? say`${amount(value, quantity, "setting")}` : [`${Number(value.toPrecision(6))} mm`];
-  }
+  if (quantity === "length") return [{ ...amount(value, quantity, "setting"), exact: true }];
   const unit = kindOf(quantity).units[kindOf(quantity).base]?.text ?? "";
   return [`${Number(value.toPrecision(6))}${unit === "" || unit === "°" ? unit : ` ${unit}`}`];
 }

@@ -142,7 +142,7 @@ describe("DIN 6935", () => {
   });
 
   test("a radius so small that the formula has no neutral line is refused with the radius that has one", () => {
-    expect(() => dinFactor({ radius: 0.05, thickness: 1 })).toThrow("must be above 0.05 mm");
+    expect(() => dinFactor({ radius: 0.05, thickness: 1 })).toThrow("must be above 0.06 mm");
     expect(smallestDinRatio).toBeCloseTo(0.0501, 4);
   });
 

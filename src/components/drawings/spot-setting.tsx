@@ -64,7 +64,7 @@ export default function SpotSettingDrawing({ id, values, outputs, view }: Drawin
         outside={scale * tipFace < 64 ? "to" : undefined}
       />
       {settings.map((words, index) => (
-        <text key={words} class="size" x={first + body.body + 12} y={top - 42 + 15 * index}>
+        <text key={words} class="size" x={first + body.body + 12} y={top - 39 + 15 * index}>
           {words}
         </text>
       ))}

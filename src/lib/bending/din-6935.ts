@@ -1,7 +1,7 @@
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRanges } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { checkRanges, exactly } from "../inputs.ts";
+import { atLeast, say } from "../quantity/phrase.ts";
 import { allowance, bendAngle, insideRadius, thickness } from "./symbols.ts";
 
 const inputs = { angle: bendAngle, radius: insideRadius, thickness };
@@ -44,7 +44,7 @@ export function dinFactor(bend: { readonly radius: number; readonly thickness: n
     throw new InputError(
       "radius",
       bend.radius,
-      say`By DIN 6935 the inside radius must be above ${mm(smallestDinRatio * bend.thickness)} for this thickness, or the formula has no neutral line; it is ${mm(bend.radius)}. Choose another method.`,
+      say`By DIN 6935 the inside radius must be above ${atLeast(smallestDinRatio * bend.thickness)} for this thickness, or the formula has no neutral line; it is ${exactly(bend.radius, "length")}. Choose another method.`,
     );
   return 0.65 + 0.5 * Math.log10(ratio);
 }

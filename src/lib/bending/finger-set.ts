@@ -1,7 +1,7 @@
 import type { FormulaInput } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRange, checkRanges } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { checkRange, checkRanges, exactly } from "../inputs.ts";
+import { atLeast, say } from "../quantity/phrase.ts";
 
 const size = { quantity: "length", fineness: "setting" } as const;
 
@@ -106,7 +106,7 @@ export function fingerSet(box: {
     throw new InputError(
       "boxWidth",
       box.boxWidth,
-      say`Inside width of the box must be at least ${mm(narrowest + gap)}, the narrowest finger and its clearance; it is ${mm(box.boxWidth)}.`,
+      say`Inside width of the box must be at least ${atLeast(narrowest + gap)}, the narrowest finger and its clearance; it is ${exactly(box.boxWidth, "length")}.`,
     );
 
   const sorted = [...fingers].sort((a, b) => b - a);

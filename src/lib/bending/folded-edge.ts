@@ -1,8 +1,8 @@
 import type { Formula, FormulaInput, FormulaSymbol } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { checkRanges, exactly } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
-import { allowance, type FoldedEdgeKind, thickness } from "./symbols.ts";
+import { atLeast, say } from "../quantity/phrase.ts";
+import { type FoldedEdgeKind, thickness } from "./symbols.ts";
 
 export const edgeWidth = {
   label: "Width of the folded edge",
@@ -25,6 +25,15 @@ export const edgeGap = {
   max: 50,
 } as const satisfies FormulaInput;
 
+/** A bend allowance, BA, is the metal in one bend; this is what the whole edge adds to a finished size. */
+export const edgeAllowance = {
+  label: "What the folded edge adds",
+  symbol: "FA",
+  tex: String.raw`\mathrm{FA}`,
+  quantity: "length",
+  fineness: "setting",
+} as const satisfies FormulaSymbol;
+
 const turned = { label: "Angle turned through", symbol: "A", tex: "A", quantity: "angle" } as const satisfies FormulaSymbol;
 const inputs = { thickness, width: edgeWidth, gap: edgeGap };
 
@@ -41,7 +50,7 @@ export interface EdgeTurn {
 }
 
 export interface FoldedEdge {
-  /** [mm] to add to the finished size, which is measured to the outermost point of the fold */
+  /** FA [mm] to add to the finished size, which is measured to the outermost point of the fold */
   readonly allowance: number;
   readonly turns: readonly EdgeTurn[];
 }
@@ -61,7 +70,7 @@ export const closedEdgeFormula: Formula = {
   name: "Closed folded edge, by the rule",
   result: "allowance",
   expression: String.raw`\v{width}`,
-  symbols: { width: edgeWidth, allowance },
+  symbols: { width: edgeWidth, allowance: edgeAllowance },
 };
 
 export const doubleEdgeFormula: Formula = {
@@ -69,7 +78,7 @@ export const doubleEdgeFormula: Formula = {
   name: "Double folded edge, by the rule",
   result: "allowance",
   expression: String.raw`2\cdot\v{width}`,
-  symbols: { width: edgeWidth, allowance },
+  symbols: { width: edgeWidth, allowance: edgeAllowance },
 };
 
 export const teardropAngleFormula: Formula = {
@@ -85,7 +94,7 @@ export const roundEdgeFormula: Formula = {
   name: "Folded edge along the middle of the thickness",
   result: "allowance",
   expression: String.raw`\v{width} - 2\left(\frac{\v{gap}}{2} + \v{thickness}\right) + \frac{\pi}{180^\circ}\,\v{angle}\left(\frac{\v{gap}}{2} + \frac{\v{thickness}}{2}\right)`,
-  symbols: { ...inputs, angle: turned, allowance },
+  symbols: { ...inputs, angle: turned, allowance: edgeAllowance },
 };
 
 /*
@@ -109,14 +118,18 @@ export const roundEdgeFormula: Formula = {
 function roundEdge({ kind, thickness: sheet, width, gap }: FoldedEdgeSize): FoldedEdge {
   const radius = gap / 2;
   if (!(gap > 0))
-    throw new InputError("gap", gap, say`Gap must be above 0 for this kind of edge; it is ${mm(gap)}. Choose closed for none.`);
+    throw new InputError(
+      "gap",
+      gap,
+      say`Gap must be above 0 for this kind of edge; it is ${exactly(gap, "length")}. Choose closed for none.`,
+    );
   const straight = width - radius - sheet;
   const least = kind === "teardrop" ? gap + sheet : radius + sheet;
   if (width < least)
     throw new InputError(
       "width",
       width,
-      say`Width of the folded edge must be at least ${mm(least)} for this gap and thickness, ${
+      say`Width of the folded edge must be at least ${atLeast(least)} for this gap and thickness, ${
         kind === "teardrop" ? "or the edge does not reach the sheet beyond its loop" : "which the round part alone takes"
       }; it is ${exactly(width, "length")}.`,
     );
@@ -135,7 +148,7 @@ function roundEdge({ kind, thickness: sheet, width, gap }: FoldedEdgeSize): Fold
  * @param edge.thickness - T [mm]; 0.1 to 13
  * @param edge.width - W [mm], finished, from the outermost point of the fold; above 0 to 200
  * @param edge.gap - g [mm]; 0 to 50; above 0 for open and teardrop, not used by closed and double
- * @returns allowance [mm] to add to a finished size measured to the outermost point, and the folds in the order they are made
+ * @returns allowance FA [mm] to add to a finished size measured to the outermost point, and the folds in the order they are made
  * @throws InputError for a value outside its range, or a width too small for its gap
  * @remarks Closed W and double 2 W: NAVEDTRA 14251 ch. 2 (read); the rule leaves the thickness out and is for light sheet, see
  *   `foldedEdgeMiddleLine`. Open and teardrop: derived along the middle of the thickness, as shown above in this file.

@@ -1,6 +1,7 @@
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { type Phrase, say } from "../quantity/phrase.ts";
+import { exactly } from "../inputs.ts";
+import { atMost, type Phrase, say } from "../quantity/phrase.ts";
 import { bendAllowance, bendAllowanceFormula } from "./bend-allowance.ts";
 import { dinAllowanceFormula, dinDeduction, dinFactor, dinFactorFormula, dinIgnoresBend, dinTableStart } from "./din-6935.ts";
 import {
@@ -105,7 +106,7 @@ export function allowanceBy(choice: MethodChoice, bend: BendSize, legTo: LegEnd)
         throw new InputError(
           "deduction",
           choice.deduction,
-          say`Bend deduction must be below twice the setback, ${{ value: 2 * setback({ ...bend, legTo }), quantity: "length", fineness: "setting" }}, or nothing is left for the bend itself; it is ${{ value: choice.deduction, quantity: "length", fineness: "setting" }}.`,
+          say`Bend deduction must be below twice the setback, ${atMost(2 * setback({ ...bend, legTo }))}, or nothing is left for the bend itself; it is ${exactly(choice.deduction, "length")}.`,
         );
       return { allowance, steps: [], source: "practice-pieces" };
     }

@@ -2,7 +2,7 @@ import type { Catalogue, Material, RadiusByAlloy, RadiusByStrength, Seen } from 
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { checkRange, checkRanges, exactly } from "../inputs.ts";
-import { amount, mm, type Phrase, say } from "../quantity/phrase.ts";
+import { amount, atMost, type Phrase, say } from "../quantity/phrase.ts";
 import { insideRadius, thickness } from "./symbols.ts";
 
 const areaReduction = {
@@ -83,7 +83,7 @@ function columnFor(edges: readonly number[], sheet: number): number {
   throw new InputError(
     "thickness",
     sheet,
-    say`The table of smallest radii goes up to a thickness of ${mm(edges.at(-1) ?? 0)}; it is ${exactly(sheet, "length")}.`,
+    say`The table of smallest radii goes up to a thickness of ${atMost(edges.at(-1) ?? 0)}; it is ${exactly(sheet, "length")}.`,
   );
 }
 

@@ -1,7 +1,7 @@
 import type { Formula, FormulaInput, FormulaSymbol } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { checkRange, checkRanges, exactly } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { atMost, say } from "../quantity/phrase.ts";
 import { propertyInputs } from "../stock/material.ts";
 import { bendAngle, insideRadius, thickness } from "./symbols.ts";
 
@@ -103,7 +103,7 @@ export function springbackRatio(bend: Strip & { readonly toolRadius: number }): 
     throw new InputError(
       "toolRadius",
       bend.toolRadius,
-      say`Tool radius must be below ${mm(elasticLimitRadius(bend))}, or this sheet springs back flat; it is ${exactly(bend.toolRadius, "length")}.`,
+      say`Tool radius must be below ${atMost(elasticLimitRadius(bend))}, or this sheet springs back flat; it is ${exactly(bend.toolRadius, "length")}.`,
     );
   return ratioAt(share);
 }

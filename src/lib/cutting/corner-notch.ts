@@ -1,7 +1,7 @@
 import type { Formula, FormulaInput, FormulaSymbol } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRanges } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { checkRanges, exactly } from "../inputs.ts";
+import { atLeast, say } from "../quantity/phrase.ts";
 import { toBase } from "../quantity/units.ts";
 import { sheet } from "./symbols.ts";
 
@@ -75,7 +75,7 @@ export function notchSide(corner: { readonly side: number; readonly deduction: n
     throw new InputError(
       "side",
       corner.side,
-      say`Height of the side must be above ${mm(corner.deduction - corner.gap)}, the bend deduction less the set-back; it is ${mm(corner.side)}.`,
+      say`Height of the side must be above ${atLeast(corner.deduction - corner.gap)}, the bend deduction less the set-back; it is ${exactly(corner.side, "length")}.`,
     );
   return found;
 }

@@ -1,7 +1,7 @@
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRanges } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { checkRanges, exactly } from "../inputs.ts";
+import { atLeast, atMost, say } from "../quantity/phrase.ts";
 import { governing, otherSheet, sheet } from "./symbols.ts";
 
 const inputs = { thickness: sheet, otherThickness: otherSheet };
@@ -53,7 +53,7 @@ export function governingThickness(pair: SheetPair): number {
     throw new InputError(
       "otherThickness",
       otherThickness,
-      say`${otherSheet.label} must be from ${mm(least)} to ${mm(most)}, at most ${largestThicknessRatio} times unlike this one; it is ${mm(otherThickness)}.`,
+      say`${otherSheet.label} must be from ${atLeast(least)} to ${atMost(most)}, at most ${largestThicknessRatio} times unlike this one; it is ${exactly(otherThickness, "length")}.`,
     );
   }
   return thin;

@@ -1,7 +1,7 @@
 import type { Formula, FormulaInput, FormulaSymbol } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRanges } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { checkRanges, exactly } from "../inputs.ts";
+import { atLeast, atMost, say } from "../quantity/phrase.ts";
 
 const side = { quantity: "length", fineness: "setting", min: 1, max: 10_000 } as const;
 export const blankWidth = { ...side, label: "Width", symbol: "a", tex: "a" } as const satisfies FormulaInput;
@@ -74,7 +74,7 @@ export function angleError(blank: MeasuredBlank): number {
       throw new InputError(
         field,
         blank[field],
-        say`${range.label} must be between ${mm(least)} and ${mm(most)} with these sides; it is ${mm(blank[field])}.`,
+        say`${range.label} must be between ${atLeast(least)} and ${atMost(most)} with these sides; it is ${exactly(blank[field], "length")}.`,
       );
   const sine = ((blank.diagonalA - blank.diagonalB) * (blank.diagonalA + blank.diagonalB)) / (4 * width * height);
   return (Math.asin(sine) * 180) / Math.PI;

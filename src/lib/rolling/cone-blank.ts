@@ -1,7 +1,7 @@
 import type { Formula, FormulaInput, FormulaSymbol } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRanges } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { checkRanges, exactly } from "../inputs.ts";
+import { atMost, say } from "../quantity/phrase.ts";
 import { sheet } from "./symbols.ts";
 
 const size = { quantity: "length", fineness: "setting" } as const;
@@ -133,13 +133,13 @@ export function coneBlank(cone: Cone): ConeBlank {
     throw new InputError(
       "smallDiameter",
       small,
-      say`Small diameter must be from 0 to below the large one, ${mm(large)}; it is ${mm(small)}. With both alike this is a cylinder: take the calculator “Blank of a rolled cylinder” (rolled-blank).`,
+      say`Small diameter must be from 0 to below the large one, ${atMost(large)}; it is ${exactly(small, "length")}. With both alike this is a cylinder: take the calculator “Blank of a rolled cylinder” (rolled-blank).`,
     );
   if (large < small)
     throw new InputError(
       "smallDiameter",
       small,
-      say`Small diameter must be from 0 to below the large one, ${mm(large)}; it is ${mm(small)}. Exchange the two.`,
+      say`Small diameter must be from 0 to below the large one, ${atMost(large)}; it is ${exactly(small, "length")}. Exchange the two.`,
     );
   const slant = Math.hypot((large - small) / 2, height);
   const outerRadius = (slant * large) / (large - small);

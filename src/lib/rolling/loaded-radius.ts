@@ -1,6 +1,7 @@
 import { elasticLimitRadius, type Strip, springbackRatio, toolRadiusFor } from "../bending/springback.ts";
 import { InputError } from "../input-error.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { exactly } from "../inputs.ts";
+import { atLeast, atMost, mm, say } from "../quantity/phrase.ts";
 
 /**
  * Elastic share beyond which a setting is not worth making: a sheet a quarter stronger (0.5/0.4) than was reckoned
@@ -63,20 +64,20 @@ export function loadedRadiusFor(wanted: Strip & { readonly radius: number; reado
     throw new InputError(
       "thickness",
       wanted.thickness,
-      say`Thickness must be above about ${mm((2 * tightest * wanted.yield) / wanted.elasticModulus)} to keep any curve from these rolls; it is ${mm(wanted.thickness)}. They hold it at ${mm(tightest)} at the tightest, and from ${mm(limit)} on it comes back flat: take a thicker or softer sheet, or thinner rolls.`,
+      say`Thickness must be above about ${atLeast((2 * tightest * wanted.yield) / wanted.elasticModulus)} to keep any curve from these rolls; it is ${exactly(wanted.thickness, "length")}. They hold it at ${mm(tightest)} at the tightest, and from ${mm(limit)} on it comes back flat: take a thicker or softer sheet, or thinner rolls.`,
     );
   if (radius < smallest)
     throw new InputError(
       "radius",
       radius,
-      say`Inside radius must be at least ${mm(smallest)} on these rolls; it is ${mm(radius)}. The rolls hold the sheet at ${mm(tightest)} at the tightest, and it springs back from there.`,
+      say`Inside radius must be at least ${atLeast(smallest)} on these rolls; it is ${exactly(radius, "length")}. The rolls hold the sheet at ${mm(tightest)} at the tightest, and it springs back from there.`,
     );
   const widest = widestRadius(wanted);
   if (radius > widest)
     throw new InputError(
       "radius",
       radius,
-      say`Inside radius must be at most ${mm(widest)} for this sheet; it is ${mm(radius)}. Held at ${mm(limit)} or more the sheet comes back flat, and a wider curve would have to be held so near to that that a sheet a quarter stronger takes no set at all.`,
+      say`Inside radius must be at most ${atMost(widest)} for this sheet; it is ${exactly(radius, "length")}. Held at ${mm(limit)} or more the sheet comes back flat, and a wider curve would have to be held so near to that that a sheet a quarter stronger takes no set at all.`,
     );
   return Math.max(tightest, found);
 }

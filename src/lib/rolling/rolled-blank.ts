@@ -1,7 +1,7 @@
 import type { Formula, FormulaInput } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRanges } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { checkRanges, exactly } from "../inputs.ts";
+import { atLeast, say } from "../quantity/phrase.ts";
 import { sheet } from "./symbols.ts";
 
 const size = { quantity: "length", fineness: "setting" } as const;
@@ -77,7 +77,7 @@ export function middleDiameter(tube: {
     throw new InputError(
       "diameter",
       tube.diameter,
-      say`Outside diameter must be above ${mm(2 * tube.thickness)}, twice the thickness; it is ${mm(tube.diameter)}.`,
+      say`Outside diameter must be above ${atLeast(2 * tube.thickness)}, twice the thickness; it is ${exactly(tube.diameter, "length")}.`,
     );
   return tube.diameter - tube.thickness;
 }

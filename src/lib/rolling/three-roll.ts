@@ -1,7 +1,7 @@
 import type { Formula, FormulaSymbol } from "../formula.ts";
 import { InputError } from "../input-error.ts";
-import { checkRange, checkRanges } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { checkRange, checkRanges, exactly } from "../inputs.ts";
+import { atLeast, atMost, say } from "../quantity/phrase.ts";
 import { frontRoll, loadedRadius, rearRoll, riseSymbol, rollSpacing, screwPitch, sheet, turnsSymbol } from "./symbols.ts";
 
 /*
@@ -99,7 +99,7 @@ export function rearRollRise(curve: RearRoll & { readonly loadedRadius: number }
     throw new InputError(
       "loadedRadius",
       curve.loadedRadius,
-      say`Inside radius between the rolls must be at least ${mm(curve.rollSpacing - curve.thickness - curve.rearRoll / 2)}, where the rear roll stands level with the centre of the curve; it is ${mm(curve.loadedRadius)}.`,
+      say`Inside radius between the rolls must be at least ${atLeast(curve.rollSpacing - curve.thickness - curve.rearRoll / 2)}, where the rear roll stands level with the centre of the curve; it is ${exactly(curve.loadedRadius, "length")}.`,
     );
   return riseAtReach(far, curve.rollSpacing);
 }
@@ -126,7 +126,7 @@ export function radiusAtRise(setting: RearRoll & { readonly rise: number }): num
     throw new InputError(
       "rise",
       rise,
-      say`Rise of the rear roll must be at most ${mm(largest)}, where the sheet would be wrapped ${largest < x ? "to no radius at all" : "as far as this roll can press it"}; it is ${mm(rise)}.`,
+      say`Rise of the rear roll must be at most ${atMost(largest)}, where the sheet would be wrapped ${largest < x ? "to no radius at all" : "as far as this roll can press it"}; it is ${exactly(rise, "length")}.`,
     );
   }
   return found;

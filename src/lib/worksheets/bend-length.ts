@@ -15,7 +15,7 @@ import * as symbols from "../bending/symbols.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { atLeast, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 import { radiusRemarks } from "./parts/radius-remarks.ts";
@@ -158,7 +158,7 @@ export default worksheet({
         throw new InputError(
           `legs.${index}.leg`,
           leg,
-          say`Leg ${index + 1} must be at least ${mm(ends * sb)}, the part of it that lies in ${ends === 1 ? "its bend" : "its two bends"}; it is ${exactly(leg, "length")}.`,
+          say`Leg ${index + 1} must be at least ${atLeast(ends * sb)}, the part of it that lies in ${ends === 1 ? "its bend" : "its two bends"}; it is ${exactly(leg, "length")}.`,
         );
     });
 

@@ -25,7 +25,8 @@ import {
   thickestListed,
 } from "../cutting/corner-notch.ts";
 import { InputError } from "../input-error.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { exactly } from "../inputs.ts";
+import { atLeast, mm, say } from "../quantity/phrase.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 
 const length = { quantity: "length", fineness: "setting" } as const;
@@ -136,7 +137,7 @@ export default worksheet({
         throw new InputError(
           field,
           values[field],
-          say`${name} must be at least ${mm(sb)} high, the part of it that lies in the bend; it is ${mm(values[field])}.`,
+          say`${name} must be at least ${atLeast(sb)} high, the part of it that lies in the bend; it is ${exactly(values[field], "length")}.`,
         );
     const guideOf = (field: "sideA" | "sideB", off: number) => {
       try {

@@ -1,6 +1,7 @@
 import {
   closedEdgeFormula,
   doubleEdgeFormula,
+  edgeAllowance,
   edgeGap,
   edgeSteps,
   edgeWidth,
@@ -36,10 +37,9 @@ export default worksheet({
   },
   outputs: {
     allowance: {
+      ...edgeAllowance,
       kind: "quantity",
       label: "Add to the finished size",
-      quantity: "length",
-      fineness: "setting",
       help: "The finished size runs to the outermost point of the fold.",
     },
     turns: {

@@ -11,7 +11,7 @@ import * as symbols from "../bending/symbols.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { exactly, type QuantityInput } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { atLeast, mm, say } from "../quantity/phrase.ts";
 import {
   countToHalve,
   coverageFactor,
@@ -177,14 +177,14 @@ export default worksheet({
           throw new InputError(
             `pieces.${index}.${key}`,
             piece[key],
-            say`${key === "legA" ? "Leg A" : "Leg B"} of piece ${index + 1} must be at least ${mm(sb)}, the part of it that lies in the bend; it is ${exactly(piece[key], "length")}.`,
+            say`${key === "legA" ? "Leg A" : "Leg B"} of piece ${index + 1} must be at least ${atLeast(sb)}, the part of it that lies in the bend; it is ${exactly(piece[key], "length")}.`,
           );
       const least = piece.legA + piece.legB - 2 * sb;
       if (!(piece.flat > least))
         throw new InputError(
           `pieces.${index}.flat`,
           piece.flat,
-          say`Flat length of piece ${index + 1} must be above ${mm(least)}, the straight parts of its legs, or nothing is left for the bend; it is ${exactly(piece.flat, "length")}.`,
+          say`Flat length of piece ${index + 1} must be above ${atLeast(least)}, the straight parts of its legs, or nothing is left for the bend; it is ${exactly(piece.flat, "length")}.`,
         );
     });
 

@@ -11,7 +11,7 @@ import {
 import * as symbols from "../bending/symbols.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
-import { amount, mm, say } from "../quantity/phrase.ts";
+import { amount, atMost, mm, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 import { bandCases, propertyRemark } from "./parts/property-band.ts";
@@ -83,7 +83,7 @@ export default worksheet({
       throw new InputError(
         "radius",
         radius,
-        say`Inside radius must be at most ${mm(largestRadiusForSwing({ ...strip, angle, largestSwing: fullTurn }))} for this sheet and angle; it is ${exactly(radius, "length")}. Nearly all of a wider bend is elastic: it would have to be wound more than once round its tool, and a tool of ${mm(limit)} leaves no set at all.`,
+        say`Inside radius must be at most ${atMost(largestRadiusForSwing({ ...strip, angle, largestSwing: fullTurn }))} for this sheet and angle; it is ${exactly(radius, "length")}. Nearly all of a wider bend is elastic: it would have to be wound more than once round its tool, and a tool of ${mm(limit)} leaves no set at all.`,
       );
 
     const { brake } = catalogue.shop;
