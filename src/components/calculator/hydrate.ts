@@ -1,18 +1,25 @@
 import calculators from "virtual:calculators";
+import type { Catalogue } from "../../lib/catalogue.ts";
+import { followDeviceShop, hasDeviceShop } from "../shop/device.ts";
 import { waken } from "./waken.ts";
 
 /** Alone in a frame it is always in sight; a course page with ten such frames would load ten for nothing. */
 const alone = document.documentElement.classList.contains("embedded");
 
-for (const host of document.querySelectorAll<HTMLElement>("[data-calculator]"))
+for (const host of document.querySelectorAll<HTMLElement>("[data-calculator]")) {
+  /** Only where the answer is held against the shop. */
+  const line = host.querySelector<HTMLElement>("[data-device-shop]");
   waken(host, {
     owner: host.id,
     whenNear: !alone,
+    atOnce: alone && line !== null && hasDeviceShop(),
     async bring() {
       const id = host.dataset.calculator ?? "";
       const load = calculators[id];
       if (!load) throw new Error(`There is no worksheet ${id}`);
       const [{ mount }, calculator, data] = await Promise.all([import("./mount.tsx"), load(), import("virtual:calculator-data")]);
-      mount(host, calculator, data.default);
+      const show = mount(host, calculator, data.default);
+      if (line) await followDeviceShop(data.default as unknown as Catalogue, show, line);
     },
   });
+}

@@ -1,27 +1,30 @@
-import type data from "virtual:calculator-data";
+import type ownData from "virtual:calculator-data";
 import type { CalculatorModule } from "virtual:calculators";
+import { render } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { Calculator, type Setting } from "./Calculator.tsx";
 import { hydrateTyped } from "./hydrate-typed.ts";
 import { loadWhenOpened } from "./working.ts";
 
-/** Brings a calculator of the page to life without losing what was typed into it before. */
-export function mount(host: HTMLElement, { sheet, Drawing, titles }: CalculatorModule, catalogue: typeof data): void {
+/**
+ * Brings a calculator of the page to life without losing what was typed into it before.
+ * @returns a function that shows it with another catalogue
+ */
+export function mount(
+  host: HTMLElement,
+  { sheet, Drawing, titles }: CalculatorModule,
+  data: typeof ownData,
+): (catalogue: Catalogue) => void {
   const root = host.querySelector<HTMLElement>("[data-root]");
   if (!root) throw new Error("A calculator without a root");
   const setting: Setting = JSON.parse(host.dataset.setting ?? "{}");
   const working = host.querySelector<HTMLDetailsElement>("[data-working]");
-  hydrateTyped(
-    <Calculator
-      {...setting}
-      sheet={sheet}
-      // No calculation reads a source: all that is shown of one is its name.
-      catalogue={catalogue as unknown as Catalogue}
-      titles={{ ...catalogue.sources, ...titles }}
-      Drawing={Drawing}
-      working={working}
-    />,
-    root,
+  const names = { ...data.sources, ...titles };
+  const calculator = (catalogue: Catalogue) => (
+    <Calculator {...setting} sheet={sheet} catalogue={catalogue} titles={names} Drawing={Drawing} working={working} />
   );
+  // No calculation reads a source: all that is shown of one is its name.
+  hydrateTyped(calculator(data as unknown as Catalogue), root);
   if (working) loadWhenOpened(working);
+  return (catalogue) => render(calculator(catalogue), root);
 }

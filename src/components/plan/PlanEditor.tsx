@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useCallback, useEffect, useState } from "preact/hooks";
 import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
 import { usesMethod } from "../../lib/bending/method-inputs.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
@@ -76,10 +76,13 @@ interface Props {
 
 /** The whole job in one place: the part as a form, its plan beside it. */
 export function PlanEditor({ catalogue, words, path }: Props) {
-  const compute = useRef((raw: Raw): Outcome<Plan> => {
-    const { plan, problems } = planFrom(raw, catalogue);
-    return { good: plan, problems };
-  }).current;
+  const compute = useCallback(
+    (raw: Raw): Outcome<Plan> => {
+      const { plan, problems } = planFrom(raw, catalogue);
+      return { good: plan, problems };
+    },
+    [catalogue],
+  );
   const { raw, view, form, good, problems, stale, parts, change } = useForm({
     instance: owner,
     inputs: partInputs,

@@ -2,7 +2,7 @@ import type { Shop } from "../catalogue.ts";
 import type { Input, ListInput, Raw, RawRow } from "../inputs.ts";
 import { kindOf } from "../quantity/units.ts";
 import { outlineSizes, shopLists, shopName, shopSections, shopVersion } from "./fields.ts";
-import { isBare, type ShopPath } from "./read-shop.ts";
+import { isBare, isOptional, type ShopPath } from "./read-shop.ts";
 
 /** The shop's file as plain values, the way they are written in it. */
 export type ShopFile = Readonly<Record<string, unknown>>;
@@ -127,16 +127,19 @@ export function fileOf(shop: Shop): ShopFile {
   return file;
 }
 
-/**
- * A file with everything that it leaves out taken from another: what is new in the handbook since it was written.
- * Lists stay as they are.
- */
+/** Puts a value into a copy of a file, with the groups on the way to it. */
+function withValue(file: ShopFile, [head = "", ...rest]: readonly string[], value: unknown): ShopFile {
+  const inner = file[head];
+  return { ...file, [head]: rest.length === 0 ? value : withValue((inner ?? {}) as ShopFile, rest, value) };
+}
+
+/** A file with everything that it must have but leaves out taken from another: what is new in the handbook since it was written. */
 export function filledFrom(file: ShopFile, own: ShopFile): ShopFile {
-  const isGroup = (value: unknown): value is ShopFile => typeof value === "object" && value !== null && !Array.isArray(value);
-  const filled: Record<string, unknown> = { ...file };
-  for (const [key, value] of Object.entries(own)) {
-    if (filled[key] === undefined) filled[key] = value;
-    else if (isGroup(filled[key]) && isGroup(value)) filled[key] = filledFrom(filled[key], value);
+  let filled = file;
+  for (const [field, input] of Object.entries(shopInputs)) {
+    const path = field.split(".");
+    if (!isOptional(input) && at(filled, path) === undefined && at(own, path) !== undefined)
+      filled = withValue(filled, path, at(own, path));
   }
   return filled;
 }

@@ -79,7 +79,8 @@ function readEntry(input: Input, given: unknown, path: ShopPath, fault: Fault, g
   return allowed.includes(given as string) ? given : refuse(`${shown(given)}; allowed is ${allowed.join(", ")}`);
 }
 
-const isOptional = (input: Input) =>
+/** What may be left out of the file. */
+export const isOptional = (input: Input) =>
   (input.kind === "quantity" && input.whenEmpty !== undefined) || (input.kind === "text" && input.default === "");
 
 /** What stands at a name of a group; says so when nothing does. */
