@@ -88,7 +88,7 @@ export const tables: readonly SitePage[] = [
   },
   {
     path: "/tables/hole-circles/",
-    title: "Hole circles",
+    title: "Hole circle table",
     about: "Centres and chords of evenly spaced holes, and a list of coordinates to copy.",
   },
   {
