@@ -83,3 +83,40 @@ export const planeStrainMomentFormula: Formula = {
 export function planeStrainMoment(bend: BentStrip): number {
   return (2 / Math.sqrt(3)) * fullPlasticMoment(bend);
 }
+
+const carried = {
+  ratedThickness: { ...thickness, label: "Thickness on the plate", symbol: "T₁", tex: "T_1" },
+  ratedYield: { ...propertyInputs.yield, label: "Yield strength of the metal on the plate", symbol: "Y₁", tex: "Y_1" },
+  yield: { ...propertyInputs.yield, tex: "Y" },
+} as const;
+
+export const momentCapacityFormula: Formula = {
+  id: "moment-capacity",
+  name: "Thickness that takes the same moment in another metal",
+  result: "capacity",
+  expression: String.raw`\v{ratedThickness}\cdot\sqrt{\frac{\v{ratedYield}}{\v{yield}}}`,
+  symbols: {
+    ...carried,
+    capacity: { label: "Thickness for the same moment", symbol: "T₂", tex: "T_2", quantity: "length", fineness: "setting" },
+  },
+};
+
+/**
+ * Thickness in another metal that loads a brake, or rolls, like the job on their plate, over the same length.
+ *
+ * @param plate.ratedThickness - T₁ [mm]; 0.1 to 13
+ * @param plate.ratedYield - Y₁ [N/mm²]; 5 to 2500
+ * @param plate.yield - Y [N/mm²] of the other metal; 5 to 2500
+ * @returns T₂ [mm] = T₁ √(Y₁/Y), because the moment goes with Y T²
+ * @throws InputError for a value outside its range
+ * @remarks By the moment alone. More than T₁ still needs the manual: clamp, fingers and leaf are made for T₁. Source: equilibrium.
+ * @example momentCapacity({ ratedThickness: 1.6, ratedYield: 200, yield: 288 }); // 1.333
+ */
+export function momentCapacity(plate: {
+  readonly ratedThickness: number;
+  readonly ratedYield: number;
+  readonly yield: number;
+}): number {
+  checkRanges(carried, plate);
+  return plate.ratedThickness * Math.sqrt(plate.ratedYield / plate.yield);
+}

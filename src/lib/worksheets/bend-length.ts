@@ -1,6 +1,7 @@
 import { bendAllowanceFormula, kFromAllowance, kFromAllowanceFormula } from "../bending/bend-allowance.ts";
 import { dinAllowanceFormula, dinFactorFormula } from "../bending/din-6935.ts";
 import { faaAllowanceFormula, groupAllowanceFormula } from "../bending/handbook-allowances.ts";
+import { type BendFit, deductionFor, measuredBends, measuredWhen } from "../bending/measured-bends.ts";
 import { methodInputs, usesMethod } from "../bending/method-inputs.ts";
 import { allowanceBy, methodLimits, publishedAllowances } from "../bending/methods.ts";
 import {
@@ -15,7 +16,7 @@ import * as symbols from "../bending/symbols.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
-import { atLeast, say } from "../quantity/phrase.ts";
+import { atLeast, mm, type Phrase, phraseText, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 import { radiusRemarks } from "./parts/radius-remarks.ts";
@@ -72,7 +73,7 @@ export default worksheet({
       kind: "quantity",
       min: -100,
       max: 1000,
-      whenEmpty: "needed only for a measured bend",
+      whenEmpty: "the best fitting bend measured in this shop",
       help: "From practice pieces with this sheet, radius and angle on this brake.",
     },
     legTo: {
@@ -136,15 +137,25 @@ export default worksheet({
     "din-6935",
     "groover",
     "trade-tables-book",
+    "practice-pieces",
+    "this-shop",
   ],
 
   compute(values, catalogue) {
     const { thickness, radius, angle, method } = values;
     const bend = { angle, radius, thickness };
     const legTo = values.legTo ?? symbols.usualLegEnd(angle);
-    const choice = { method, kFactor: values.kFactor, hardness: values.hardness, deduction: values.deduction };
-
     const sb = setback({ ...bend, legTo });
+
+    const lookedUp = method === "measured" && values.deduction === undefined;
+    const measuredHere = measuredBends(catalogue.shop.bends, { material: values.material, ...bend });
+    const known = lookedUp ? measuredHere : [];
+    const [best] = known;
+    const used = best?.misfits.length === 0 ? best.bend : undefined;
+    if (lookedUp && !used) throw noneFits(best, catalogue.materials[values.material].name);
+    const measured = used ? deductionFor(used.deduction, bend, symbols.usualLegEnd(angle), legTo) : values.deduction;
+    const choice = { method, kFactor: values.kFactor, hardness: values.hardness, deduction: measured };
+
     const { allowance, steps, source } = allowanceBy(choice, bend, legTo);
     const deduction = bendDeduction({ setback: sb, allowance });
     const kFactor = kFromAllowance({ allowance, ...bend });
@@ -169,6 +180,13 @@ export default worksheet({
       remarks.push({
         level: "caution",
         phrase: say`This stands for a neutral line outside the sheet (K = ${kFactor.toFixed(2)}). Check the deduction, the radius and what the legs were measured to.`,
+      });
+
+    if (used)
+      remarks.push({
+        level: "note",
+        phrase: say`Uses a bend deduction of ${mm(used.deduction)} ± ${mm(used.uncertainty)}, ${measuredWhen(used)}${used.brake ? `, on ${used.brake}` : ""}. By that the blank is good to ± ${mm(bends * used.uncertainty)}.`,
+        source: "this-shop",
       });
 
     const working: Step[] = [
@@ -199,12 +217,46 @@ export default worksheet({
       }),
     };
 
+    const sets: AnswerTable = {
+      caption: "Bends measured in this metal",
+      columns: [
+        { label: "Measured" },
+        { label: "Thickness", quantity: "length", fineness: "setting" },
+        { label: "Inside radius", quantity: "length", fineness: "setting" },
+        { label: "Angle", quantity: "angle" },
+        { label: "Bend deduction", quantity: "length", fineness: "setting" },
+        { label: "±", quantity: "length", fineness: "setting" },
+      ],
+      rows: known.map(({ bend: each, misfits }) => ({
+        cells: [measuredWhen(each), each.thickness, each.radius, each.angle, each.deduction, each.uncertainty],
+        chosen: each === used,
+        ...(misfits.length > 0 ? { note: misfits.map((misfit) => phraseText(misfit)).join("; ") } : {}),
+        source: "this-shop",
+      })),
+    };
+
     return {
       outputs: { blank, deduction, allowance, setback: sb, kFactor },
       remarks,
       working,
-      tables: [comparison],
+      tables: [...(known.length > 0 ? [sets] : []), comparison],
       sources: [...new Set([source, ...(legTo === "apex" ? ["faa-ac-43-13-1b"] : ["din-6935"])])],
     };
   },
 });
+
+/** Why no measured bend can be used. */
+function noneFits(best: BendFit | undefined, metal: string): InputError {
+  const why: Phrase = best
+    ? say`none of the bends measured in ${metal} fits: the nearest has ${joined(best.misfits)}`
+    : say`no bend measured in ${metal} is known`;
+  return new InputError(
+    "deduction",
+    "",
+    say`Bend deduction is not entered, and ${why}. Bend practice pieces, or choose another method.`,
+    [{ to: "practice-pieces", label: "Practice pieces", raw: {} }],
+  );
+}
+
+const joined = (phrases: readonly Phrase[]): Phrase =>
+  phrases.flatMap((each, index) => (index === 0 ? each : [" and ", ...each]));
