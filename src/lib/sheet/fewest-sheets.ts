@@ -9,7 +9,7 @@ import { seededRandom } from "./random.ts";
 import { longestUsableCut } from "./shear-reach.ts";
 import { areaBound, plateBound } from "./sheet-bounds.ts";
 import { cheapestForSmall, type PlateOffer } from "./small-demand.ts";
-import { tooSmallToHold } from "./tree-holds.ts";
+import { settingsNeeded, tooSmallToHold } from "./tree-handling.ts";
 
 /** Sheets that are cut alike. */
 export interface Layout {
@@ -49,6 +49,8 @@ export interface SheetEffort {
 
 /** Work that is enough for a class set, and does not keep anybody waiting. */
 export const usualWork = 2e8;
+/** Work spent on a handier order of cuts when no plan needs fewer sheets. */
+const handyWork = 2e7;
 /** Work of trying every share-out of a small demand. */
 const smallWork = 4e6;
 /** Work of one pricing run. */
@@ -63,19 +65,21 @@ interface Cut {
 
 /**
  * A complete set of cut sheets with what it is judged by: cost first, then plates that the shear cannot hold for their last
- * cut, then the largest part left over in one piece.
+ * cut, then settings of the stop, then the largest part left over in one piece.
  */
 interface Candidate {
   readonly cuts: readonly Cut[];
   readonly cost: number;
   readonly faults: number;
+  readonly settings: number;
   readonly rest: number;
 }
 
-function better(a: Candidate, b: Candidate | undefined): boolean {
-  if (b === undefined || a.cost < b.cost - 1e-9) return true;
-  if (a.cost > b.cost + 1e-9 || a.faults > b.faults) return false;
-  return a.faults < b.faults || a.rest > b.rest;
+function better(a: Candidate, b: Candidate): boolean {
+  if (Math.abs(a.cost - b.cost) > 1e-9) return a.cost < b.cost;
+  if (a.faults !== b.faults) return a.faults < b.faults;
+  if (a.settings !== b.settings) return a.settings < b.settings;
+  return a.rest > b.rest;
 }
 
 /** Orders in which to lay the pieces: what is hard to place comes first. */
@@ -141,15 +145,19 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
   if (single) bound = Math.max(bound, raise(plateBound(lies, counts, plates[0] as PlateOffer)));
   let best: Candidate | undefined;
 
-  const candidate = (cuts: readonly Cut[]): Candidate => ({
-    cuts,
-    cost: sum(cuts.map(({ plate }) => (plates[plate] as PlateOffer).cost)),
-    faults: shortestHold > 0 ? sum(cuts.map(({ tree }) => tooSmallToHold(tree, shortestHold))) : 0,
-    rest: Math.max(0, ...cuts.map(({ tree }) => largestRest(tree))),
-  });
+  const costOfCuts = (cuts: readonly Cut[]) => sum(cuts.map(({ plate }) => (plates[plate] as PlateOffer).cost));
   const offer = (cuts: readonly Cut[]) => {
-    const now = candidate(cuts);
-    if (better(now, best)) best = now;
+    const cost = costOfCuts(cuts);
+    if (best && cost > best.cost + 1e-9) return;
+    const trees = cuts.map(({ tree }) => tree);
+    const now: Candidate = {
+      cuts,
+      cost,
+      faults: shortestHold > 0 ? sum(trees.map((tree) => tooSmallToHold(tree, shortestHold))) : 0,
+      settings: settingsNeeded(trees),
+      rest: Math.max(0, ...trees.map(largestRest)),
+    };
+    if (!best || better(now, best)) best = now;
   };
   const done = () => best !== undefined && best.cost <= bound * (1 + 1e-9);
   const progress = (doing: SheetProgress["doing"]): SheetProgress =>
@@ -206,7 +214,8 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
             if (cuts) offer(cuts);
           }
     yield progress("laying out");
-    if (done() && best?.faults === 0) break;
+    // What follows could only make a plan handier that is the best already.
+    if (done() && best?.faults === 0 && work > handyWork) break;
   }
   if (done()) return planOf(best as Candidate);
 
@@ -391,9 +400,9 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
       const rules = { order, block: pick(blockRules), fit: pick(fitRules), split: pick(splitRules) };
       const cuts = lay(wanted, rules, pick(plateOrders), stock);
       if (!cuts) continue;
-      const cost = candidate(cuts).cost;
+      const cost = costOfCuts(cuts);
       const before = found ?? out;
-      const costBefore = candidate(before).cost;
+      const costBefore = costOfCuts(before);
       if (cost < costBefore - 1e-9 || (cost < costBefore + 1e-9 && concentration(cuts) > concentration(before) + 1e-9))
         found = cuts;
     }

@@ -5,7 +5,7 @@ import { checkJob, insideTrim, liesOf, type SheetJob, ticks, worthOf } from "./m
 import { seededRandom } from "./random.ts";
 import { longestUsableCut } from "./shear-reach.ts";
 import { bestForSmall } from "./small-demand.ts";
-import { tooSmallToHold } from "./tree-holds.ts";
+import { tooSmallToHold } from "./tree-handling.ts";
 
 export interface FillPlan {
   /** Number of the sheet in the job. */

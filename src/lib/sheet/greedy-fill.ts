@@ -164,7 +164,11 @@ export function greedyFill(
     left[piece] = (left[piece] as number) - laid[0] * laid[1];
     open[at] = open[open.length - 1] as Open;
     open.pop();
-    open.push(...fresh);
+    // Parts too small for anything still wanted need not be looked at again.
+    for (const each of fresh)
+      if (lies.some((one) => (left[one.piece] as number) > 0 && one.width <= each.width && one.length <= each.length))
+        open.push(each);
+    work += 3 * fresh.length * lies.length;
     return true;
   };
 
