@@ -4,15 +4,15 @@ import { Paper, Path, spot, Text } from "../pen.tsx";
 export default function StripFaults() {
   return (
     <Paper
-      height={176}
+      height={146}
       title="Three faults of a sheared strip: bow, curved up along its length; camber, curved sideways in its own plane; twist, turned about its length"
     >
-      <Path d="M12 96Q60 52 108 96L108 101Q60 57 12 101Z" kind="sheet" />
-      <Path d="M12 101H108" kind="hidden" />
-      <Path d="M134 66Q180 98 226 66L226 88Q180 120 134 88Z" kind="sheet" />
-      <Path d="M134 66H226" kind="hidden" />
-      <Path d="M254 62L346 98L340 104C312 104 284 92 250 96Z" kind="sheet" />
-      <Path d="M254 62L250 96M346 98L340 104" kind="outline" />
+      <Path d="M12 66Q60 22 108 66L108 71Q60 27 12 71Z" kind="sheet" />
+      <Path d="M12 71H108" kind="hidden" />
+      <Path d="M134 36Q180 68 226 36L226 58Q180 90 134 58Z" kind="sheet" />
+      <Path d="M134 36H226" kind="hidden" />
+      <Path d="M254 32L346 68L340 74C312 74 284 62 250 66Z" kind="sheet" />
+      <Path d="M254 32L250 66M346 68L340 74" kind="outline" />
       {(
         [
           [60, "bow", "from the side"],
@@ -21,8 +21,8 @@ export default function StripFaults() {
         ] as const
       ).map(([x, name, seen]) => (
         <g key={name}>
-          <Text spot={spot(x, 142)} lines={name} anchor="middle" kind="big" />
-          <Text spot={spot(x, 160)} lines={seen} anchor="middle" />
+          <Text spot={spot(x, 112)} lines={name} anchor="middle" kind="big" />
+          <Text spot={spot(x, 130)} lines={seen} anchor="middle" />
         </g>
       ))}
     </Paper>
