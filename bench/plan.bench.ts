@@ -14,9 +14,9 @@ const holes = Array.from({ length: 40 }, (_, index) => ({
 }));
 /** Twelve bends and forty holes. */
 const large = { width: "200mm", depth: "300mm", north: new Array(6).fill(leg), south: new Array(6).fill(leg), holes };
-const layout = planFrom(large, catalogue).plan;
-if (!layout) throw new Error("the large part cannot be planned");
+const [chain] = planFrom(large, catalogue).plan?.layout.chains ?? [];
+if (!chain) throw new Error("the large part cannot be planned");
 
 export const planOfChannel = () => planFrom(channel, catalogue);
 export const planOf12BendsAnd40Holes = () => planFrom(large, catalogue);
-export const foldBackAndMeasure12Bends = () => measure(layout.part, fold(layout.layout));
+export const foldBackAndMeasure12Bends = () => measure(chain, fold(chain));

@@ -9,9 +9,15 @@ const escapeCell = (text: string) => text.replace(/[%:;]/g, (sign) => `%${sign.c
 const unescapeCell = (text: string) =>
   text.replace(/%(25|3A|3B)/g, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
 
-/** Rows as one text. */
+/** Rows as one text; empty cells at the end of a row are left off, so a list can gain columns and old addresses still read. */
 export function rowsText(rows: readonly RawRow[], columns: readonly string[]): string {
-  return rows.map((row) => columns.map((column) => escapeCell(row[column] ?? "")).join(":")).join(";");
+  return rows
+    .map((row) => {
+      const cells = columns.map((column) => escapeCell(row[column] ?? ""));
+      const text = cells.join(":");
+      return text.replace(/:+$/, "") || text;
+    })
+    .join(";");
 }
 
 /** Rows from such a text; cells that are missing are empty, surplus ones are kept in the last cell so that nothing is lost. */

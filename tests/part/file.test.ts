@@ -43,6 +43,24 @@ describe("the part file", () => {
     expect(partFileFrom(rawFromPart(bracket))).toEqual(bracket);
   });
 
+  test("keeps corners, holes of every shape and hole circles", () => {
+    const tray = {
+      ...bracket,
+      sides: { north: [{ leg: "30mm" }], east: [{ leg: "30mm", edge: { kind: "open", width: "6mm", gap: "1mm", way: "down" } }] },
+      corners: { gap: "0.5mm", relief: "notch", tabs: "north-south", tabWidth: "10mm", tabJoint: "rivets" },
+      holes: [
+        { panel: "base", x: "12mm", y: "10mm", diameter: "5mm" },
+        { panel: "base", shape: "slot", x: "30mm", y: "20mm", width: "12mm", height: "4mm", turn: "30deg" },
+        { panel: "north.1", circle: "12mm", count: "4", start: "45deg", diameter: "2mm", x: "30mm", y: "15mm" },
+      ],
+    };
+    expect(partFileFrom(rawFromPart(tray))).toEqual(tray);
+    const { plan, problems } = planFrom(rawFromPart({ ...tray, bendData: "neutral-line" }), catalogue);
+    expect(problems).toEqual([]);
+    expect(plan?.holes).toHaveLength(6);
+    expect(plan?.tabs).toHaveLength(1);
+  });
+
   test("is planned as it stands", () => {
     const { plan, problems } = planFrom(rawFromPart(bracket), catalogue);
     expect(problems).toEqual([]);
@@ -54,7 +72,7 @@ describe("the part file", () => {
       rawFromPart({ base: { width: 60, depth: 40 }, sides: { north: [{ leg: 25, angle: 90, way: "up" }] } }),
       catalogue,
     );
-    expect(plan?.layout.panels.map(({ length }) => length)).toEqual([40, 25]);
+    expect(plan?.layout.chains[0]?.panels.map(({ length }) => length)).toEqual([40, 25]);
   });
 
   test("keeps a folded edge on a base without legs", () => {

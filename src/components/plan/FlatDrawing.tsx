@@ -1,149 +1,323 @@
-import type { Plan } from "../../lib/part/plan.ts";
+import type { FlatHole, FlatPoint } from "../../lib/part/flatten.ts";
+import type { Axis } from "../../lib/part/model.ts";
+import { datumEdges, type Plan, type PlannedBend } from "../../lib/part/plan.ts";
+import type { ScribeLine } from "../../lib/part/scribe.ts";
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { Arrowhead, at, Line, Paper, paperWidth, type Spot, spot, Text } from "../figures/pen.tsx";
 import { spread } from "./spread.ts";
 
-/** Room for the settings on the left and the names of the bends on the right, in units of the paper. */
+/** Room for the settings on the left and below, and for the names of the bends on the right and above, in units of the paper. */
 const left = 66;
 const right = 112;
+const namesAbove = 108;
 const top = 26;
 const bottom = 66;
 const tallest = 460;
 const labelGap = 15;
+const uprightGap = 13;
 
 /** The unfolded sheet with everything that is scribed on it, dimensioned from its datum edges. */
 export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
   const { blank, part, layout, scribe } = plan;
+  const fromSouth = plan.bends.filter(({ from }) => from === "south");
+  const fromWest = plan.bends.filter(({ from }) => from === "west");
+  const edges = layout.chains.flatMap((chain) => chain.edgeLines.map((line) => ({ ...line, axis: chain.axis })));
+  const head = fromWest.length > 0 ? namesAbove : top;
   const scale = Math.min((paperWidth - left - right) / blank.width, tallest / blank.depth);
   const width = blank.width * scale;
   const depth = blank.depth * scale;
-  const height = top + depth + bottom;
-  const origin = spot(left + (paperWidth - left - right - width) / 2, top + depth);
+  const height = head + depth + bottom;
+  const origin = spot(left + (paperWidth - left - right - width) / 2, head + depth);
   const place = (x: number, y: number): Spot => spot(origin.x + x * scale, origin.y - y * scale);
   const show = (value: number) => showQuantity(value, "length", view, "setting").number;
-  const upwards = part.axis === "y";
-  const across = (distance: number) =>
-    upwards
-      ? ([place(0, distance), place(blank.width, distance)] as const)
-      : ([place(distance, 0), place(distance, blank.depth)] as const);
-  const band = (from: number, to: number) => {
-    const [a, b] = across(from);
-    const [c, d] = across(to);
+  /** Both ends of a line at a distance from one datum edge. */
+  const across = (axis: Axis, distance: number, span: { from: number; to: number }) =>
+    axis === "y"
+      ? ([place(span.from, distance), place(span.to, distance)] as const)
+      : ([place(distance, span.from), place(distance, span.to)] as const);
+  const axisOf = ({ from }: { from: "south" | "west" }) => (from === "south" ? "y" : "x");
+  const band = (bend: PlannedBend) => {
+    const [a, b] = across(axisOf(bend), bend.tangents[0], bend.span);
+    const [c, d] = across(axisOf(bend), bend.tangents[1], bend.span);
     return `M${at(a)}L${at(b)}L${at(d)}L${at(c)}Z`;
   };
-  const corners = [place(0, 0), place(blank.width, 0), place(blank.width, blank.depth), place(0, blank.depth)];
-
-  const fromSouth = scribe.filter(({ from }) => from === "south");
-  const fromWest = scribe.filter(({ from }) => from === "west");
-  const southLabels = spread(
-    [...fromSouth.map(({ distance }) => place(0, distance).y), place(0, blank.depth).y],
-    labelGap,
-    top - 12,
-    origin.y - 4,
-  );
-  const westLabels = spread(
-    [...fromWest.map(({ distance }) => place(distance, 0).x), place(blank.width, 0).x],
-    13,
-    left - 30,
-    paperWidth - 20,
-  );
-  const names = layout.bends.map((bend) => ({
-    at: upwards ? place(blank.width, bend.line) : place(bend.line, blank.depth),
-    text: `${bend.id} ${Number(bend.angle.toFixed(1))}° ${bend.way}`,
-  }));
-  const nameLabels = spread(
-    names.map((name) => name.at.y),
-    labelGap,
-    top,
-    origin.y,
-  );
+  const datums = datumEdges(layout);
 
   return (
     <Paper
       height={height}
       title={`Flat layout of ${part.name}: ${formatQuantity(blank.width, "length", view)} by ${formatQuantity(blank.depth, "length", view)}`}
     >
-      <path class="sheet" d={`M${corners.map(at).join("L")}Z`} />
-      {layout.bends.map((bend) => (
-        <g key={bend.id}>
-          <path class="band" d={band(bend.from, bend.to)} />
-          <Line from={across(bend.from)[0]} to={across(bend.from)[1]} />
-          <Line from={across(bend.to)[0]} to={across(bend.to)[1]} />
-        </g>
+      <path class="sheet" d={`M${layout.outline.map(({ x, y }) => at(place(x, y))).join("L")}Z`} />
+      {plan.bends.map((bend) => {
+        const lines = [...bend.tangents, bend.sightLine].map((distance) => across(axisOf(bend), distance, bend.span));
+        return (
+          <g key={bend.id}>
+            <path class="band" d={band(bend)} />
+            {lines.map(([from, to], index) => (
+              <Line key={String(index)} from={from} to={to} kind={index === 2 ? "sight" : "thin"} />
+            ))}
+          </g>
+        );
+      })}
+      {edges.map(({ edge, line, turn, axis }) => {
+        const [from, to] = across(axis, line, layout.spans[edge.id] ?? { from: 0, to: 0 });
+        return <Line key={`${edge.id} ${turn}`} from={from} to={to} />;
+      })}
+      {layout.corners.map(({ id, x, y, relief }) => {
+        if (!relief) return null;
+        const centre = place(x, y);
+        const reach = (relief.size / 2) * scale;
+        return relief.kind === "hole" ? (
+          <circle key={id} class="outline" cx={centre.x.toFixed(2)} cy={centre.y.toFixed(2)} r={reach.toFixed(2)} />
+        ) : null;
+      })}
+      {layout.holes.map((hole) => (
+        <HoleShape key={hole.number} hole={hole} place={place} scale={scale} />
       ))}
-      {scribe
-        .filter(({ kind }) => kind !== "hole")
-        .map(({ number, distance, kind }) => {
-          const [from, to] = across(distance);
-          return <Line key={number} from={from} to={to} kind={kind === "sight" ? "sight" : "thin"} />;
-        })}
-      {layout.holes.map((hole) => {
-        const centre = place(hole.flatX, hole.flatY);
-        const radius = (hole.diameter / 2) * scale;
-        const reach = radius + 6;
+      {layout.tabs.flatMap(({ id, joints }) =>
+        joints.flatMap(({ tab, wall }, index) =>
+          [tab, wall].map((point, which) => <Cross key={`${id} ${index} ${which}`} point={place(point.x, point.y)} reach={3} />),
+        ),
+      )}
+      <Settings
+        lines={roomFor(
+          scribe.filter(({ from }) => from === "south"),
+          depth / labelGap,
+        )}
+        whole={blank.depth}
+        place={(distance) => place(0, distance)}
+        origin={origin}
+        range={[head - 12, origin.y - 4]}
+        show={show}
+      />
+      <SettingsBelow
+        lines={roomFor(
+          scribe.filter(({ from }) => from === "west"),
+          (paperWidth - left + 10) / uprightGap,
+        )}
+        whole={blank.width}
+        place={(distance) => place(distance, 0)}
+        bottom={origin.y}
+        show={show}
+      />
+      <Names
+        bends={fromSouth}
+        place={(bend) => place(Math.min(blank.width, bend.span.to), bend.line)}
+        edge={origin.x + width}
+        range={[head, origin.y]}
+      />
+      <NamesAbove bends={fromWest} place={(bend) => place(bend.line, Math.min(blank.depth, bend.span.to))} edge={head} />
+      {datums.map((edge) => (
+        <Datum key={edge} from={place(0, 0)} to={edge === "south" ? place(blank.width, 0) : place(0, blank.depth)} />
+      ))}
+    </Paper>
+  );
+}
+
+/** Settings of the bends come before those of holes where there is no room for all; the scribe list has every one. */
+function roomFor(lines: readonly ScribeLine[], room: number): readonly ScribeLine[] {
+  if (lines.length < room) return lines;
+  const bends = lines.filter(({ kind }) => kind === "sight" || kind === "fold" || kind === "notch");
+  return bends.length < room ? bends : bends.filter(({ kind }) => kind === "sight");
+}
+
+interface SettingsProps {
+  readonly lines: readonly ScribeLine[];
+  readonly whole: number;
+  readonly place: (distance: number) => Spot;
+  readonly show: (value: number) => string;
+}
+
+/** Settings from the south edge, up the left side. */
+function Settings({
+  lines,
+  whole,
+  place,
+  origin,
+  range,
+  show,
+}: SettingsProps & { origin: Spot; range: readonly [number, number] }) {
+  const distances = [...lines.map(({ distance }) => distance), whole];
+  const labels = spread(
+    distances.map((distance) => place(distance).y),
+    labelGap,
+    ...range,
+  );
+  return (
+    <g>
+      {distances.map((distance, index) => {
+        const y = labels[index] as number;
+        const edge = place(distance);
         return (
-          <g key={hole.index}>
-            <circle class="outline" cx={centre.x.toFixed(2)} cy={centre.y.toFixed(2)} r={radius.toFixed(2)} />
-            <Line from={spot(centre.x - reach, centre.y)} to={spot(centre.x + reach, centre.y)} kind="centre" />
-            <Line from={spot(centre.x, centre.y - reach)} to={spot(centre.x, centre.y + reach)} kind="centre" />
-          </g>
-        );
-      })}
-      {fromSouth.map(({ number, distance }, index) => {
-        const y = southLabels[index] as number;
-        const edge = place(0, distance);
-        return (
-          <g key={number}>
+          <g key={String(index)}>
             <path class="thin" d={`M${at(edge)}L${at(spot(origin.x - 8, edge.y))}L${at(spot(origin.x - 16, y))}`} />
-            <Text spot={spot(origin.x - 19, y + 4)} lines={show(distance)} anchor="end" kind="size" />
+            <Text
+              spot={spot(origin.x - 19, y + 4)}
+              lines={show(distance)}
+              anchor="end"
+              kind={index === lines.length ? "big" : "size"}
+            />
           </g>
         );
       })}
-      <g>
-        <path
-          class="thin"
-          d={`M${at(place(0, blank.depth))}L${at(spot(origin.x - 8, place(0, blank.depth).y))}L${at(spot(origin.x - 16, southLabels.at(-1) as number))}`}
-        />
-        <Text spot={spot(origin.x - 19, (southLabels.at(-1) as number) + 4)} lines={show(blank.depth)} anchor="end" kind="big" />
-      </g>
-      {fromWest.map(({ number, distance }, index) => {
-        const x = westLabels[index] as number;
-        const edge = place(distance, 0);
+    </g>
+  );
+}
+
+/** Settings from the west edge, along the bottom, read from the right. */
+function SettingsBelow({ lines, whole, place, bottom: floor, show }: SettingsProps & { bottom: number }) {
+  const labels = spread(
+    [...lines.map(({ distance }) => place(distance).x), place(whole).x],
+    uprightGap,
+    left - 30,
+    paperWidth - 20,
+  );
+  const end = labels.at(-1) as number;
+  return (
+    <g>
+      {lines.map(({ number, distance }, index) => {
+        const x = labels[index] as number;
+        const edge = place(distance);
+        const turned = spot(x, floor + 15);
         return (
           <g key={number}>
-            <path class="thin" d={`M${at(edge)}L${at(spot(edge.x, edge.y + 6))}L${at(spot(x, edge.y + 12))}`} />
+            <path class="thin" d={`M${at(edge)}L${at(spot(edge.x, floor + 6))}L${at(spot(x, floor + 12))}`} />
             <text
               class="size"
-              x={x.toFixed(2)}
-              y={(edge.y + 15).toFixed(2)}
+              x={turned.x.toFixed(2)}
+              y={turned.y.toFixed(2)}
               text-anchor="end"
               dy={4}
-              transform={`rotate(-90 ${x.toFixed(2)} ${(edge.y + 15).toFixed(2)})`}
+              transform={`rotate(-90 ${turned.x.toFixed(2)} ${turned.y.toFixed(2)})`}
             >
               {show(distance)}
             </text>
           </g>
         );
       })}
-      <path class="thin" d={`M${at(spot(origin.x + width, origin.y + 5))}V${(origin.y + bottom - 18).toFixed(2)}`} />
-      <Text spot={spot(origin.x + width + 4, origin.y + bottom - 12)} lines={show(blank.width)} anchor="middle" kind="big" />
-      {names.map((name, index) => {
-        const y = nameLabels[index] as number;
-        if (!upwards)
-          return <Text key={name.text} spot={spot(name.at.x, top - 8)} lines={name.text} anchor="middle" kind="name" />;
-        return (
-          <g key={name.text}>
-            <path class="thin" d={`M${at(name.at)}L${at(spot(name.at.x + 6, name.at.y))}L${at(spot(name.at.x + 12, y))}`} />
-            <Text spot={spot(name.at.x + 15, y + 4)} lines={name.text} kind="name" />
-          </g>
-        );
-      })}
-      <Datum from={upwards ? place(0, 0) : place(0, 0)} to={upwards ? place(blank.width, 0) : place(0, blank.depth)} />
-    </Paper>
+      <path
+        class="thin"
+        d={`M${at(spot(place(whole).x, floor + 5))}L${at(spot(end, floor + 12))}V${(floor + bottom - 18).toFixed(2)}`}
+      />
+      <Text spot={spot(end + 4, floor + bottom - 6)} lines={show(whole)} anchor="middle" kind="big" />
+    </g>
   );
 }
 
-/** The edge that every setting along the part is taken from, marked at its ends. */
+const nameOf = (bend: PlannedBend) => `${bend.id} ${Number(bend.angle.toFixed(1))}° ${bend.way}`;
+
+interface NamesProps {
+  readonly bends: readonly PlannedBend[];
+  readonly place: (bend: PlannedBend) => Spot;
+  readonly edge: number;
+}
+
+function Names({ bends, place, edge, range }: NamesProps & { range: readonly [number, number] }) {
+  const labels = spread(
+    bends.map((bend) => place(bend).y),
+    labelGap,
+    ...range,
+  );
+  return (
+    <g>
+      {bends.map((bend, index) => {
+        const from = place(bend);
+        const y = labels[index] as number;
+        return (
+          <g key={bend.id}>
+            <path class="thin" d={`M${at(from)}L${at(spot(edge + 6, from.y))}L${at(spot(edge + 12, y))}`} />
+            <Text spot={spot(edge + 15, y + 4)} lines={nameOf(bend)} kind="name" />
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function NamesAbove({ bends, place, edge }: NamesProps) {
+  const labels = spread(
+    bends.map((bend) => place(bend).x),
+    uprightGap + 2,
+    left - 30,
+    paperWidth - 12,
+  );
+  return (
+    <g>
+      {bends.map((bend, index) => {
+        const from = place(bend);
+        const turned = spot(labels[index] as number, edge - 14);
+        return (
+          <g key={bend.id}>
+            <path class="thin" d={`M${at(from)}L${at(spot(from.x, edge - 5))}L${at(spot(turned.x, edge - 11))}`} />
+            <text
+              class="name"
+              x={turned.x.toFixed(2)}
+              y={turned.y.toFixed(2)}
+              dy={4}
+              transform={`rotate(-90 ${turned.x.toFixed(2)} ${turned.y.toFixed(2)})`}
+            >
+              {nameOf(bend)}
+            </text>
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function Cross({ point, reach }: { point: Spot; reach: number }) {
+  return (
+    <g>
+      <Line from={spot(point.x - reach, point.y)} to={spot(point.x + reach, point.y)} kind="centre" />
+      <Line from={spot(point.x, point.y - reach)} to={spot(point.x, point.y + reach)} kind="centre" />
+    </g>
+  );
+}
+
+/** Edge of a hole as it lies on the blank, by millimetres from its middle, anticlockwise; undefined for a round one. */
+export function holeEdge({ shape, width, height, flatTurn }: FlatHole): readonly FlatPoint[] | undefined {
+  if (shape === "round") return undefined;
+  const turn = (flatTurn * Math.PI) / 180;
+  const local: FlatPoint[] = [];
+  if (shape === "slot") {
+    const half = Math.min(width, height) / 2;
+    const reach = Math.max(width, height) / 2 - half;
+    const level = width >= height;
+    for (const end of [1, -1])
+      for (let step = 0; step <= 12; step += 1) {
+        const angle = ((end === 1 ? -90 : 90) + step * 15) * (Math.PI / 180);
+        const x = end * reach + half * Math.cos(angle);
+        const y = half * Math.sin(angle);
+        local.push(level ? { x, y } : { x: -y, y: x });
+      }
+  } else {
+    const [x, y] = [width / 2, height / 2];
+    local.push({ x, y }, { x: -x, y }, { x: -x, y: -y }, { x, y: -y });
+  }
+  return local.map(({ x, y }) => ({
+    x: x * Math.cos(turn) - y * Math.sin(turn),
+    y: x * Math.sin(turn) + y * Math.cos(turn),
+  }));
+}
+
+function HoleShape({ hole, place, scale }: { hole: FlatHole; place: (x: number, y: number) => Spot; scale: number }) {
+  const centre = place(hole.flatX, hole.flatY);
+  const reach = (Math.min(hole.width, hole.height) / 2) * scale + 6;
+  const edge = holeEdge(hole);
+  return (
+    <g>
+      {edge ? (
+        <path class="outline" d={`M${edge.map(({ x, y }) => at(place(hole.flatX + x, hole.flatY + y))).join("L")}Z`} />
+      ) : (
+        <circle class="outline" cx={centre.x.toFixed(2)} cy={centre.y.toFixed(2)} r={((hole.width / 2) * scale).toFixed(2)} />
+      )}
+      <Cross point={centre} reach={reach} />
+    </g>
+  );
+}
+
+/** An edge that settings are taken from, marked at its ends. */
 function Datum({ from, to }: { from: Spot; to: Spot }) {
   const level = from.y === to.y;
   return (

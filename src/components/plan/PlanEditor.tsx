@@ -4,7 +4,7 @@ import { usesMethod } from "../../lib/bending/method-inputs.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { Input, Raw } from "../../lib/inputs.ts";
-import { partInputs } from "../../lib/part/form.ts";
+import { partInputs, type Side } from "../../lib/part/form.ts";
 import type { Plan } from "../../lib/part/plan.ts";
 import { planFrom } from "../../lib/part/plan.ts";
 import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
@@ -35,14 +35,24 @@ const groups: readonly { readonly title: string; readonly keys: readonly Key[]; 
   { title: "The sheet", keys: ["material", "thickness", "radius", "measured"] },
   { title: "The base", keys: ["width", "depth"] },
   { title: "Legs", keys: ["south", "north"] },
-  { title: "Legs on west and east instead", keys: ["west", "east"], folded: true },
-  { title: "Folded edges", keys: ["edges"] },
+  { title: "Legs on west and east", keys: ["west", "east"], folded: true },
+  { title: "Folded edges", keys: ["edges"], folded: true },
+  { title: "Corners", keys: ["cornerGap", "relief", "tabs", "tabWidth", "tabJoint"] },
   { title: "Holes", keys: ["holes"] },
+  { title: "Square, rectangular and slotted holes, hole circles", keys: ["cutouts", "circles"], folded: true },
   { title: "Bend data and marking", keys: ["bendData", "kFactor", "hardness", ...bendDataKeys.slice(1), "marking"] },
 ];
 
+/** Legs on two neighbouring sides: only such parts have corners. */
+function hasCorners(raw: Raw): boolean {
+  const legs = (side: Side) => Array.isArray(raw[side]) && raw[side].length > 0;
+  return (legs("north") || legs("south")) && (legs("east") || legs("west"));
+}
+
 function matters(key: Key, raw: Raw): boolean {
   if (key === "kFactor") return usesMethod(raw.bendData, "neutral-line");
+  if (key === "cornerGap" || key === "relief" || key === "tabs") return hasCorners(raw);
+  if (key === "tabWidth" || key === "tabJoint") return hasCorners(raw) && (raw.tabs ?? "none") !== "none";
   if (key === "hardness") return usesMethod(raw.bendData, "soft-medium-hard");
   return !key.startsWith("measured") || key === "measured" || usesMethod(raw.bendData, "measured");
 }
@@ -168,6 +178,7 @@ export function PlanEditor({ catalogue, words, path }: Props) {
         <Strays form={form} inputs={partInputs} change={change} />
         {groups.map(({ title, keys, folded }) => {
           const shown = keys.filter((key) => matters(key, raw) || concerned(key));
+          if (shown.length === 0) return null;
           const fields = (
             <div class="field-grid">
               {shown.map((key) => (

@@ -2,8 +2,7 @@ import type { ComponentChildren } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { Check } from "../../lib/part/checks.ts";
 import { panelName } from "../../lib/part/flatten.ts";
-import { chainEnds } from "../../lib/part/model.ts";
-import type { Plan } from "../../lib/part/plan.ts";
+import { datumEdges, type Plan, type PlannedHole } from "../../lib/part/plan.ts";
 import { noseSetting } from "../../lib/part/uncertainty.ts";
 import { formatNumber, formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
@@ -61,6 +60,13 @@ function Table({
   );
 }
 
+/** Size of a hole in words: a diameter, or width by height with the angle it is turned by. */
+function holeSize({ shape, diameter, width = 0, height = 0, turn = 0 }: PlannedHole, bare: (value: number) => string): string {
+  if (diameter !== undefined) return `⌀ ${bare(diameter)}`;
+  const turned = turn % 180 === 0 ? "" : `, turned ${formatQuantity(turn, "angle")}`;
+  return `${shape} ${shape === "square" ? bare(width) : `${bare(width)} × ${bare(height)}`}${turned}`;
+}
+
 const box = (
   <span class="tick" aria-hidden="true">
     ☐
@@ -96,7 +102,9 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
   const unit = view === "mm" ? "mm" : "in";
   const bare = (value: number) => showQuantity(value, "length", view, "setting").number;
   const angle = (value: number) => formatQuantity(value, "angle");
-  const datum = chainEnds[part.axis].start;
+  const datums = datumEdges(plan.layout);
+  const datumWords = `${datums.join(" and the ")} ${datums.length === 1 ? "edge, the datum" : "edges, the datums"}`;
+  const sections = plan.layout.chains.filter(({ bends }) => bends.length > 0);
   const broken = plan.checks.filter(({ ok }) => !ok);
   const marking = markingMethods[part.marking];
 
@@ -143,16 +151,19 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
         <figure class="drawing">
           <FlatDrawing plan={plan} view={view} />
           <figcaption>
-            The blank, front face up, sizes in {view === "mm" ? "mm" : "inches"}. Settings are from the {datum} edge, the datum;
-            bright lines are sight lines.
+            The blank, front face up, sizes in {view === "mm" ? "mm" : "inches"}. Settings are from the {datumWords}; bright lines
+            are sight lines.
           </figcaption>
         </figure>
-        {plan.bends.length > 0 && (
-          <figure class="drawing">
-            <SectionDrawing plan={plan} view={view} />
-            <figcaption>The finished part, seen along its bends.</figcaption>
+        {sections.map((chain) => (
+          <figure class="drawing" key={chain.axis}>
+            <SectionDrawing chain={chain} view={view} />
+            <figcaption>
+              The finished part, seen along its bends
+              {sections.length > 1 && ` from ${chain.axis === "y" ? "the west" : "the south"}`}.
+            </figcaption>
           </figure>
-        )}
+        ))}
       </div>
 
       {scribe.length > 0 && (
@@ -174,7 +185,10 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
             ])}
           />
           {scribe.some(({ face }) => face === "back") && (
-            <p>Lines on the back are scribed with the sheet turned over about its {datum} edge, from that same edge.</p>
+            <p>
+              Lines on the back are scribed with the sheet turned over about the datum edge they are measured from, from that same
+              edge.
+            </p>
           )}
         </section>
       )}
@@ -183,10 +197,11 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
         <section class="plan-bends">
           <h3>Bends</h3>
           <Table
-            caption={`Along the blank, ${unit} from the datum edge`}
-            head={["Bend", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
+            caption={`On the blank, ${unit} from the edge named`}
+            head={["Bend", "From", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
             rows={plan.bends.map((bend) => [
               bend.id,
+              bend.from,
               `${bare(bend.tangents[0])}, ${bare(bend.tangents[1])}`,
               bare(bend.sightLine),
               angle(bend.angle),
@@ -204,14 +219,14 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
           <h3>Holes on the flat</h3>
           <Table
             caption={`Centres, ${unit} from the west and the south edge of the blank`}
-            head={["Hole", "From west", "From south", "Diameter", "Panel"]}
+            head={["Hole", "From west", "From south", "Size", "Panel"]}
             rows={plan.holes.map((hole, index) => [
               <>
                 {box} {index + 1}
               </>,
               bare(hole.x),
               bare(hole.y),
-              bare(hole.diameter),
+              holeSize(hole, bare),
               panelName(hole.panel),
             ])}
           />

@@ -1,6 +1,6 @@
+import type { FlatChain } from "../../lib/part/flatten.ts";
 import { panelName } from "../../lib/part/flatten.ts";
 import { fold } from "../../lib/part/fold.ts";
-import type { Plan } from "../../lib/part/plan.ts";
 import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 import { away, mid, Paper, paperWidth, spot, Text } from "../figures/pen.tsx";
 import { onPaper, sectionPath } from "../figures/section.ts";
@@ -8,10 +8,10 @@ import { onPaper, sectionPath } from "../figures/section.ts";
 const margin = 64;
 const tallest = 230;
 
-/** The finished part seen along its bends, each panel with the size it is to have. */
-export function SectionDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
-  const { part, layout } = plan;
-  const section = fold(layout);
+/** The finished part seen along the bends of one direction, each panel with the size it is to have. */
+export function SectionDrawing({ chain, view }: { chain: FlatChain; view: LengthView }) {
+  const { part } = chain;
+  const section = fold(chain);
   const spots = section.panels.flatMap(({ start, end }) => [start, end]);
   const xs = spots.map(({ x }) => x);
   const zs = spots.map(({ z }) => z);
@@ -41,7 +41,7 @@ export function SectionDrawing({ plan, view }: { plan: Plan; view: LengthView })
           <Text
             key={panel.id}
             spot={spot(place.x + nudge, place.y + 4)}
-            lines={[panel.id, formatQuantity(part.panels[index]?.length ?? 0, "length", view, "size")]}
+            lines={[panel.id, formatQuantity(chain.panels[index]?.length ?? 0, "length", view, "size")]}
             anchor={anchor}
             kind="size"
           />

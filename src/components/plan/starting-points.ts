@@ -71,6 +71,34 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
       holes: [hole("base", 25, 20)],
     },
   },
+  {
+    name: "Tray",
+    words: "an open box",
+    raw: {
+      name: "Tray",
+      width: "200mm",
+      depth: "150mm",
+      south: [leg(40, "up")],
+      north: [leg(40, "up")],
+      west: [leg(40, "up")],
+      east: [leg(40, "up")],
+      holes: [hole("base", 15, 15), hole("base", 185, 15), hole("base", 185, 135), hole("base", 15, 135)],
+    },
+  },
+  {
+    name: "Box with lid flanges",
+    words: "an open box, its rim turned in",
+    raw: {
+      name: "Box",
+      width: "160mm",
+      depth: "120mm",
+      south: [leg(50, "up"), leg(12, "up")],
+      north: [leg(50, "up"), leg(12, "up")],
+      west: [leg(50, "up"), leg(12, "up")],
+      east: [leg(50, "up"), leg(12, "up")],
+      holes: [hole("north.1", 80, 25)],
+    },
+  },
 ];
 
 function leg(length: number, way: "up" | "down") {

@@ -7,7 +7,8 @@ import { holeLimits } from "../punching/hole-rules.ts";
 import { mm, type Phrase, say } from "../quantity/phrase.ts";
 import type { Quantity } from "../quantity/units.ts";
 import { blankSize } from "./blank.ts";
-import { type FlatHole, type FlatLayout, panelName } from "./flatten.ts";
+import { bendsOf, type FlatChain, type FlatHole, type FlatLayout, holeReach, panelName } from "./flatten.ts";
+import { depthIn, narrowest, overlaps } from "./geometry.ts";
 import { fitShare } from "./model.ts";
 
 /** One rule held against the part: what it is now, what it may be, and why. Nothing is adjusted silently. */
@@ -49,21 +50,23 @@ function holeChecks(layout: FlatLayout, hole: FlatHole): Check[] {
   const { thickness } = part;
   // Distances to a bend are measured to its tangent line here, so the radius is not part of them.
   const limits = holeLimits({ family: part.material.family, thickness, radius: 0 });
-  const name = `Hole ${hole.index + 1}`;
-  const along = part.axis === "y" ? hole.flatY : hole.flatX;
-  const across = part.axis === "y" ? hole.flatX : hole.flatY;
-  const radius = hole.diameter / 2;
-  const panelIndex = layout.panels.findIndex(({ id }) => id === hole.panel);
-  const toBends = [panelIndex - 1, panelIndex].flatMap((index) => {
-    const bend = layout.bends[index];
-    return bend ? [Math.max(bend.from - along, along - bend.to) - radius] : [];
+  const name = `Hole ${hole.number}`;
+  const middle = { x: hole.flatX, y: hole.flatY };
+  const reach = holeReach({ ...hole, turn: hole.flatTurn });
+  const toBends = layout.chains.flatMap((chain) => {
+    const index = chain.panels.findIndex(({ id }) => id === hole.panel);
+    if (index === -1) return [];
+    const at = middle[chain.axis];
+    return [chain.bends[index - 1], chain.bends[index]].flatMap((bend) =>
+      bend ? [Math.max(bend.from - at, at - bend.to) - reach[chain.axis]] : [],
+    );
   });
-  const toEdges = [across, part.width - across, along, layout.along - along].map((distance) => distance - radius);
+  const toEdge = depthIn(layout.outline, middle) - holeRadius(hole);
   return [
     check({
       rule: "hole-diameter",
-      label: `${name}: diameter`,
-      value: hole.diameter,
+      label: hole.shape === "round" ? `${name}: diameter` : `${name}: narrow side`,
+      value: Math.min(hole.width, hole.height),
       limit: limits.minDiameter,
       side: "least",
       quantity: "length",
@@ -73,7 +76,7 @@ function holeChecks(layout: FlatLayout, hole: FlatHole): Check[] {
     check({
       rule: "hole-edge",
       label: `${name}: metal to the nearest edge`,
-      value: Math.min(...toEdges),
+      value: toEdge,
       limit: limits.minEdge,
       side: "least",
       quantity: "length",
@@ -107,7 +110,8 @@ export function checkPart(layout: FlatLayout, catalogue: Catalogue): readonly Ch
   const { brake } = catalogue.shop;
   const checks: Check[] = [];
 
-  const radii = new Map(layout.bends.map((bend) => [bend.radius, bend]));
+  const bends = bendsOf(layout);
+  const radii = new Map(bends.map((bend) => [bend.radius, bend]));
   for (const [radius, bend] of radii) {
     const label = radii.size === 1 ? "Inside radius" : `Inside radius of bend ${bend.id}`;
     const smallest = smallestRadiusOf(catalogue, material, thickness);
@@ -127,7 +131,7 @@ export function checkPart(layout: FlatLayout, catalogue: Catalogue): readonly Ch
       );
   }
 
-  for (const bend of layout.bends) {
+  for (const bend of bends) {
     const swing = swingFor(material, { angle: bend.angle, radius: bend.radius, thickness });
     checks.push(
       check({
@@ -143,11 +147,9 @@ export function checkPart(layout: FlatLayout, catalogue: Catalogue): readonly Ch
         ...shopRule,
       }),
     );
-    const legs = layout.panels.slice(
-      ...(bend.baseBefore ? [layout.bends.indexOf(bend) + 1] : [0, layout.bends.indexOf(bend) + 1]),
-    );
-    const outermost = bend.baseBefore ? legs.at(-1) : legs[0];
-    const leg = layout.panels.find(({ id }) => id === bend.id);
+    const chain = layout.chains.find((each) => each.bends.includes(bend)) as FlatChain;
+    const leg = chain.panels.find(({ id }) => id === bend.id);
+    const outermost = bend.baseBefore ? chain.panels.at(-1) : chain.panels[0];
     if (leg && outermost?.id === leg.id)
       checks.push(
         check({
@@ -176,12 +178,16 @@ export function checkPart(layout: FlatLayout, catalogue: Catalogue): readonly Ch
       );
   }
 
-  if (layout.bends.length > 0 || layout.edgeLines.length > 0) {
+  const lengths = Object.entries(layout.spans)
+    .filter(([id]) => id.startsWith("bend ") || id.endsWith(".edge"))
+    .map(([, { from, to }]) => to - from);
+  if (lengths.length > 0) {
+    const longest = Math.max(...lengths);
     checks.push(
       check({
         rule: "brake-length",
-        label: "Length of the bends",
-        value: part.width,
+        label: lengths.length === 1 ? "Length of the bend" : "Length of the longest bend",
+        value: longest,
         limit: brake.rating.length,
         side: "most",
         quantity: "length",
@@ -191,7 +197,7 @@ export function checkPart(layout: FlatLayout, catalogue: Catalogue): readonly Ch
       check({
         rule: "brake-rating",
         label: "Moment on the brake",
-        value: planeStrainMoment({ yield: material.yield.value, thickness, width: part.width }),
+        value: planeStrainMoment({ yield: material.yield.value, thickness, width: longest }),
         limit: ratedMoment(catalogue),
         side: "most",
         quantity: "moment",
@@ -201,10 +207,76 @@ export function checkPart(layout: FlatLayout, catalogue: Catalogue): readonly Ch
     );
   }
 
+  checks.push(...cornerChecks(layout));
   for (const hole of layout.holes) checks.push(...holeChecks(layout, hole));
 
   checks.push(...stockChecks(layout, catalogue));
   return checks;
+}
+
+/** Largest distance from the middle of a hole to its edge, in the direction that matters for the metal beside it [mm]. */
+function holeRadius(hole: FlatHole): number {
+  const { x, y } = holeReach({ ...hole, turn: hole.flatTurn });
+  return Math.max(x, y);
+}
+
+/** Strips narrower than this many thicknesses cannot be cut or bent; common practice. */
+const sliver = 2;
+
+/** Metal at the corners: bent both ways, lying over itself, or hardly there. */
+function cornerChecks(layout: FlatLayout): Check[] {
+  const { part, corners, outline } = layout;
+  const crossings = overlaps(outline);
+  const thin = narrowest(outline);
+  return [
+    ...corners
+      .filter(({ meets, relief }) => meets || relief)
+      .map(({ id, bentTwice, relief }) =>
+        check({
+          rule: "corner-relief",
+          label: `Corner ${id}: reach of the relief`,
+          value: relief === undefined ? 0 : relief.size / 2,
+          limit: relief?.kind === "notch" ? bentTwice / Math.SQRT2 : bentTwice,
+          side: "least",
+          quantity: "length",
+          why: say`Within this distance of where the two bends cross the metal would have to be bent both ways, and it tears.`,
+          source: "geometry",
+          seen: "read",
+        }),
+      ),
+    ...(corners.length > 0 || crossings.length > 0
+      ? [
+          check({
+            rule: "overlap",
+            label: "Places where the flat part would lie over itself",
+            value: crossings.length,
+            limit: 0,
+            side: "most",
+            quantity: "count",
+            why:
+              crossings.length === 0
+                ? say`One sheet holds the whole part.`
+                : say`The first is at ${mm(crossings[0]?.x ?? 0)} from the west and ${mm(crossings[0]?.y ?? 0)} from the south edge. Shorten a leg there, or make the part of two pieces.`,
+            source: "geometry",
+            seen: "read",
+          }),
+        ]
+      : []),
+    ...(thin && crossings.length === 0
+      ? [
+          check({
+            rule: "sliver",
+            label: "Narrowest strip of the outline",
+            value: thin.width,
+            limit: sliver * part.thickness,
+            side: "least",
+            quantity: "length",
+            why: say`At ${mm(thin.at.x)} from the west and ${mm(thin.at.y)} from the south edge. A narrower strip curls or tears off.`,
+            ...practice,
+          }),
+        ]
+      : []),
+  ];
 }
 
 /** Whether a sheet in stock is thick, long and wide enough. */

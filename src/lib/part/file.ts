@@ -81,9 +81,21 @@ function cells(value: Json, field: string, keys: readonly string[]): RawRow {
   );
 }
 
-const edgeKeys = ["kind", "width", "gap"] as const;
+const edgeKeys = ["kind", "width", "gap", "way"] as const;
 const legKeys = ["leg", "angle", "way", "radius"] as const;
 const holeKeys = ["panel", "x", "y", "diameter"] as const;
+const cutoutKeys = ["panel", "shape", "x", "y", "width", "height", "turn"] as const;
+/** A hole circle is told by the diameter of its circle. */
+const circleKeys = ["panel", "x", "y", "circle", "count", "start", "diameter"] as const;
+
+/** Keys of `corners` and the inputs they fill. */
+const cornerKeys = {
+  gap: "cornerGap",
+  relief: "relief",
+  tabs: "tabs",
+  tabWidth: "tabWidth",
+  tabJoint: "tabJoint",
+} as const;
 
 /**
  * The form's raw texts from a part file.
@@ -152,10 +164,12 @@ export function rawFromPart(parsed: unknown): Raw {
       edges.push({ side, ...cells(object(baseEdges[side], `edges.${side}`, edgeKeys), `edges.${side}`, edgeKeys) });
   if (edges.length > 0) raw.edges = edges;
 
-  if (file.holes !== undefined)
-    raw.holes = list(file.holes, "holes").map((hole, index) =>
-      cells(object(hole, `holes.${index}`, holeKeys), `holes.${index}`, holeKeys),
-    );
+  if (file.corners !== undefined) {
+    const corners = object(file.corners, "corners", Object.keys(cornerKeys));
+    for (const [key, input] of Object.entries(cornerKeys))
+      if (corners[key] !== undefined) raw[input] = text(corners[key], `corners.${key}`);
+  }
+  if (file.holes !== undefined) readHoles(list(file.holes, "holes"), raw);
 
   if (file.measuredBend !== undefined) {
     const measured = object(file.measuredBend, "measuredBend", Object.keys(measuredKeys));
@@ -163,6 +177,25 @@ export function rawFromPart(parsed: unknown): Raw {
       if (measured[key] !== undefined) raw[input] = text(measured[key], `measuredBend.${key}`);
   }
   return raw;
+}
+
+/** Round holes, other shapes and hole circles, each into the list of its kind. */
+function readHoles(holes: readonly unknown[], raw: Record<string, string | RawRow[]>): void {
+  const rows: Record<"holes" | "cutouts" | "circles", RawRow[]> = { holes: [], cutouts: [], circles: [] };
+  holes.forEach((value, index) => {
+    const field = `holes.${index}`;
+    const any = object(value, field, [...new Set([...holeKeys, ...cutoutKeys, ...circleKeys])]);
+    if (any.circle !== undefined) {
+      const { circle, ...rest } = cells(object(value, field, circleKeys), field, circleKeys);
+      rows.circles.push({ ...rest, around: circle ?? "" });
+    } else if (any.shape !== undefined && any.shape !== "round")
+      rows.cutouts.push(cells(object(value, field, cutoutKeys), field, cutoutKeys));
+    else {
+      const { shape: _, ...round } = object(value, field, [...holeKeys, "shape"]);
+      rows.holes.push(cells(round, field, holeKeys));
+    }
+  });
+  for (const [key, list] of Object.entries(rows)) if (list.length > 0) raw[key] = list;
 }
 
 /** The part file of a form, with everything that was entered and nothing that was not. */
@@ -205,7 +238,16 @@ export function partFileFrom(raw: Raw): Json {
       .map(([key, input]) => [key, raw[input]] as const)
       .filter(([, value]) => typeof value === "string" && value !== ""),
   );
-  const holes = rows("holes").map((hole) => filled(hole, holeKeys));
+  const holes = [
+    ...rows("holes").map((hole) => filled(hole, holeKeys)),
+    ...rows("cutouts").map((hole) => ({ shape: partInputs.cutouts.columns.shape.default, ...filled(hole, cutoutKeys) })),
+    ...rows("circles").map(({ around, ...hole }) => filled({ ...hole, circle: around ?? "" }, circleKeys)),
+  ];
+  const corners = Object.fromEntries(
+    Object.entries(cornerKeys)
+      .map(([key, input]) => [key, raw[input]] as const)
+      .filter(([, value]) => typeof value === "string" && value !== ""),
+  );
   const simple = (key: keyof typeof partInputs) => ({ [key]: given(key) });
   return {
     version: fileVersion,
@@ -217,6 +259,7 @@ export function partFileFrom(raw: Raw): Json {
     base: { width: given("width"), depth: given("depth") },
     sides,
     ...(Object.keys(baseEdges).length > 0 && { edges: baseEdges }),
+    ...(Object.keys(corners).length > 0 && { corners }),
     ...(holes.length > 0 && { holes }),
     ...simple("bendData"),
     ...(given("bendData") === "neutral-line" && simple("kFactor")),

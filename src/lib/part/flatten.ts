@@ -3,7 +3,10 @@ import { setback } from "../bending/setback.ts";
 import { usualLegEnd } from "../bending/symbols.ts";
 import { InputError } from "../input-error.ts";
 import { mm, say } from "../quantity/phrase.ts";
-import type { Bend, Hole, Panel, Part } from "./model.ts";
+import type { Axis, Bend, Chain, Edge, Hole, Panel, Part } from "./model.ts";
+import { type FlatCorner, type FlatPiece, type FlatPoint, type FlatTab, type Span, trace } from "./outline.ts";
+
+export type { FlatCorner, FlatPiece, FlatPoint, FlatTab, Span } from "./outline.ts";
 
 /** A stretch along the flat, from the datum edge [mm]. */
 export interface Stretch {
@@ -27,21 +30,45 @@ export interface FlatBend extends Bend, Stretch {
 }
 
 export interface FlatHole extends Hole {
-  /** Centre from the west and the south edge of the blank [mm]. */
+  /** Middle from the west and the south edge of the blank [mm]. */
   readonly flatX: number;
   readonly flatY: number;
+  /** As it lies on the blank [deg], anticlockwise from west to east. */
+  readonly flatTurn: number;
 }
 
-/** The part unbent. `along` runs with the chain from the datum edge, `width` across it. */
-export interface FlatLayout {
+/** One chain unbent. `along` runs with it from its datum edge. */
+export interface FlatChain extends Chain {
   readonly part: Part;
   readonly along: number;
   readonly panels: readonly FlatPanel[];
   readonly bends: readonly FlatBend[];
-  readonly holes: readonly FlatHole[];
   /** Bend lines of folded edges from the datum edge, by side. */
-  readonly edgeLines: readonly { readonly side: "start" | "end"; readonly line: number; readonly turn: number }[];
+  readonly edgeLines: readonly { readonly edge: Edge; readonly line: number; readonly turn: number }[];
 }
+
+/** The part unbent, seen with the face up that lies on top on the bench: x from the west edge, y from the south edge. */
+export interface FlatLayout {
+  readonly part: Part;
+  readonly chains: readonly FlatChain[];
+  /** West to east, south to north [mm]. */
+  readonly width: number;
+  readonly depth: number;
+  readonly holes: readonly FlatHole[];
+  /** Edge of the blank, anticlockwise from its south-west, relief holes not taken out. */
+  readonly outline: readonly FlatPoint[];
+  readonly corners: readonly FlatCorner[];
+  readonly tabs: readonly FlatTab[];
+  readonly pieces: readonly FlatPiece[];
+  /** Extent of each bend and panel along its bend lines [mm], by id; of edges too. */
+  readonly spans: Readonly<Record<string, Span>>;
+}
+
+/** Every bend of the part, tabs left out. */
+export const bendsOf = (layout: FlatLayout): readonly FlatBend[] => layout.chains.flatMap(({ bends }) => bends);
+
+/** Base panel of a direction: its own chain's, or the whole base where nothing is bent about lines across that direction. */
+export type Frame = Readonly<Record<Axis, Pick<FlatPanel, "from" | "to" | "beforeSetback" | "afterSetback">>>;
 
 /** Length of a finished panel that lies inside one of its bends: to the outside or the inside apex or outermost point. */
 export function finishedSetback(part: Part, bend: Bend): number {
@@ -51,38 +78,29 @@ export function finishedSetback(part: Part, bend: Bend): number {
   return part.measured === "outside" ? outside : (outside * radius) / (radius + part.thickness);
 }
 
-/**
- * Unbends a part.
- *
- * @returns panels, bend zones and holes by their distance from the datum edge of the blank: the south edge, or the west edge when the chain
- *   runs west to east
- * @throws InputError for a leg shorter than its bends need, or a hole that is not on its panel
- * @remarks Each panel's flat is its finished length less the setback of each bend at it; each bend zone is its allowance long.
- *   Source: FAA-H-8083-31 ch. 4 (developed width = flats + bend allowances).
- */
-export function flatten(part: Part): FlatLayout {
+/** @throws InputError for a leg shorter than its bends need */
+function flattenChain(part: Part, chain: Chain): FlatChain {
   const { thickness } = part;
-  let at = part.startEdge?.allowance ?? 0;
+  let at = chain.startEdge?.allowance ?? 0;
   const panels: FlatPanel[] = [];
   const bends: FlatBend[] = [];
-  const setbacks = part.bends.map((bend) => finishedSetback(part, bend));
+  const setbacks = chain.bends.map((bend) => finishedSetback(part, bend));
 
-  part.panels.forEach((panel, index) => {
+  chain.panels.forEach((panel, index) => {
     const beforeSetback = index > 0 ? (setbacks[index - 1] as number) : 0;
-    const afterSetback = index < part.bends.length ? (setbacks[index] as number) : 0;
+    const afterSetback = index < chain.bends.length ? (setbacks[index] as number) : 0;
     const flat = panel.length - beforeSetback - afterSetback;
     if (!(flat > 0))
       throw new InputError(
         panel.field,
         panel.length,
-        say`${panelName(panel.id)} must be longer than ${mm(beforeSetback + afterSetback)}, the part of it that its ${index > 0 && index < part.bends.length ? "two bends take" : "bend takes"}; it is ${mm(panel.length)}.`,
+        say`${panelName(panel.id)} must be longer than ${mm(beforeSetback + afterSetback)}, the part of it that its ${index > 0 && index < chain.bends.length ? "two bends take" : "bend takes"}; it is ${mm(panel.length)}.`,
       );
     panels.push({ ...panel, from: at, to: at + flat, beforeSetback, afterSetback });
     at += flat;
-    const bend = part.bends[index];
+    const bend = chain.bends[index];
     if (!bend) return;
-    const size = { angle: bend.angle, radius: bend.radius, thickness };
-    const { allowance } = allowanceFor(part, bend);
+    const allowance = allowanceFor(part, bend);
     const from = at;
     const to = at + allowance;
     bends.push({
@@ -90,25 +108,50 @@ export function flatten(part: Part): FlatLayout {
       from,
       to,
       allowance,
-      deduction: 2 * setback({ ...size, legTo: usualLegEnd(bend.angle) }) - allowance,
+      deduction: 2 * setback({ angle: bend.angle, radius: bend.radius, thickness, legTo: usualLegEnd(bend.angle) }) - allowance,
       line: (from + to) / 2,
       sightLine: bend.baseBefore ? from + bend.radius : to - bend.radius,
     });
     at = to;
   });
 
-  const along = at + (part.endEdge?.allowance ?? 0);
+  const { startEdge, endEdge } = chain;
+  const along = at + (endEdge?.allowance ?? 0);
   const edgeLines = [
-    ...(part.startEdge?.lines ?? []).map((line, index) => ({ side: "start" as const, line, turn: index + 1 })),
-    ...(part.endEdge?.lines ?? []).map((line, index) => ({ side: "end" as const, line: along - line, turn: index + 1 })),
+    ...(startEdge ? startEdge.lines.map((line, index) => ({ edge: startEdge, line, turn: index + 1 })) : []),
+    ...(endEdge ? endEdge.lines.map((line, index) => ({ edge: endEdge, line: along - line, turn: index + 1 })) : []),
   ];
-  return { part, along, panels, bends, edgeLines, holes: part.holes.map((hole) => placeHole(part, panels, hole)) };
+  return { ...chain, part, along, panels, bends, edgeLines };
+}
+
+/**
+ * Unbends a part.
+ *
+ * @returns panels, bend zones, holes and the edge of the blank by their distance from its west and south edges
+ * @throws InputError for a leg shorter than its bends need, a hole that is not on its panel, tabs that have no neighbour to lie on
+ * @remarks Each panel's flat is its finished length less the setback of each bend at it; each bend zone is its allowance long.
+ *   Source: FAA-H-8083-31 ch. 4 (developed width = flats + bend allowances).
+ */
+export function flatten(part: Part): FlatLayout {
+  const chains = part.chains.map((chain) => flattenChain(part, chain));
+  const of = (axis: Axis) => chains.find((chain) => chain.axis === axis);
+  const frameOf = (axis: Axis) =>
+    of(axis)?.panels.find(({ id }) => id === "base") ?? { from: 0, to: part.base[axis], beforeSetback: 0, afterSetback: 0 };
+  const frame: Frame = { x: frameOf("x"), y: frameOf("y") };
+  const tabAllowance = () => allowanceFor(part, { angle: 90, radius: part.radius });
+  return {
+    part,
+    chains,
+    width: of("x")?.along ?? part.base.x,
+    depth: of("y")?.along ?? part.base.y,
+    holes: part.holes.map((hole) => placeHole(part, chains, frame, hole)),
+    ...trace(part, chains, frame, tabAllowance),
+  };
 }
 
 /** @throws InputError at the radius when the method cannot take this bend */
-function allowanceFor(part: Part, bend: Bend): { allowance: number } {
-  const { angle, radius } = bend;
-  return allowanceBy(part.bendData.choice, { angle, radius, thickness: part.thickness }, usualLegEnd(angle));
+function allowanceFor(part: Part, { angle, radius }: Pick<Bend, "angle" | "radius">): number {
+  return allowanceBy(part.bendData.choice, { angle, radius, thickness: part.thickness }, usualLegEnd(angle)).allowance;
 }
 
 /** A panel in words: `Base`, `Leg north 2`. */
@@ -117,43 +160,68 @@ export function panelName(id: string): string {
   return number === undefined ? "Base" : `Leg ${side} ${number}`;
 }
 
-function placeHole(part: Part, panels: readonly FlatPanel[], hole: Hole): FlatHole {
-  const at = `holes.${hole.index}`;
-  const panel = panels.find(({ id }) => id === hole.panel);
-  if (!panel)
+/** How far a hole reaches from its middle along and outwards [mm], turned as it is. */
+export function holeReach({ shape, width, height, turn }: Hole): { readonly x: number; readonly y: number } {
+  const cos = Math.abs(Math.cos((turn * Math.PI) / 180));
+  const sin = Math.abs(Math.sin((turn * Math.PI) / 180));
+  if (shape === "round" || shape === "slot") {
+    // A slot is its narrow width carried along its middle line.
+    const half = Math.min(width, height) / 2;
+    const x = width / 2 - half;
+    const y = height / 2 - half;
+    return { x: x * cos + y * sin + half, y: x * sin + y * cos + half };
+  }
+  return { x: (width * cos + height * sin) / 2, y: (width * sin + height * cos) / 2 };
+}
+
+function placeHole(part: Part, chains: readonly FlatChain[], frame: Frame, hole: Hole): FlatHole {
+  const at = hole.field;
+  const chain = chains.find(({ panels }) => panels.some(({ id }) => id === hole.panel));
+  const panel = chain?.panels.find(({ id }) => id === hole.panel);
+  if (!chain || !panel) {
+    const ids = new Set(chains.flatMap(({ panels }) => panels.map(({ id }) => id)));
     throw new InputError(
       `${at}.panel`,
       hole.panel,
-      say`Hole ${hole.index + 1} must be on a panel of this part: ${panels.map(({ id }) => id).join(", ")}; it is on “${hole.panel}”.`,
+      say`Hole ${hole.number} must be on a panel of this part: ${[...ids].join(", ")}; it is on “${hole.panel}”.`,
     );
+  }
   const isBase = panel.id === "base";
-  const baseIndex = panels.findIndex(({ id }) => id === "base");
-  const index = panels.indexOf(panel);
-  // On the base the place is given from the west and south edges; on a leg along its bend and outwards from it.
-  const alongKey = isBase && part.axis === "x" ? "x" : "y";
-  const acrossKey = alongKey === "x" ? "y" : "x";
-  const radius = hole.diameter / 2;
-  const check = (key: "x" | "y", length: number) => {
+  const reach = holeReach(hole);
+  const check = (key: "x" | "y", length: number, from: string) => {
     const value = hole[key];
-    if (value - radius >= 0 && value + radius <= length) return;
-    if (2 * radius > length)
+    const half = reach[key];
+    const closeTo = 1e-9;
+    if (value - half >= -closeTo && value + half <= length + closeTo) return;
+    if (2 * half > length + closeTo) {
+      const size = hole.shape === "round" ? "diameter" : key === "x" ? "width" : "height";
       throw new InputError(
-        `${at}.diameter`,
-        hole.diameter,
-        say`Hole ${hole.index + 1} must fit on its panel, ${mm(length)} across; its diameter is ${mm(hole.diameter)}.`,
+        `${at}.${at.startsWith("cutouts") ? (key === "x" ? "width" : "height") : "diameter"}`,
+        hole.width,
+        say`Hole ${hole.number} must fit on its panel, ${mm(length)} across; its ${size} is ${mm(key === "x" ? hole.width : hole.height)}.`,
       );
+    }
     throw new InputError(
       `${at}.${key}`,
       value,
-      say`Hole ${hole.index + 1} must lie on ${panelName(panel.id)}: its centre from ${mm(radius)} to ${mm(length - radius)} ${key === alongKey && !isBase ? "from the bend" : "from the edge"}; it is ${mm(value)}.`,
+      say`Hole ${hole.number} must lie on ${panelName(panel.id)}: its centre from ${mm(half)} to ${mm(length - half)} ${from}; it is ${mm(value)}.`,
     );
   };
-  check(alongKey, panel.length);
-  check(acrossKey, part.width);
-
+  if (isBase) {
+    check("x", part.base.x, "from the edge");
+    check("y", part.base.y, "from the edge");
+    const flatX = frame.x.from - frame.x.beforeSetback + hole.x;
+    const flatY = frame.y.from - frame.y.beforeSetback + hole.y;
+    return { ...hole, flatX, flatY, flatTurn: hole.turn };
+  }
+  const crossing = chain.axis === "y" ? "x" : "y";
+  check("y", panel.length, "from the bend");
+  check("x", part.base[crossing], "from the edge");
   // Legs before the base along the chain are measured back towards the datum edge.
-  const backwards = index < baseIndex;
-  const along = backwards ? panel.to + panel.afterSetback - hole[alongKey] : panel.from - panel.beforeSetback + hole[alongKey];
-  const across = hole[acrossKey];
-  return part.axis === "y" ? { ...hole, flatX: across, flatY: along } : { ...hole, flatX: along, flatY: across };
+  const backwards = chain.panels.indexOf(panel) < chain.panels.findIndex(({ id }) => id === "base");
+  const outwards = backwards ? panel.to + panel.afterSetback - hole.y : panel.from - panel.beforeSetback + hole.y;
+  const across = frame[crossing].from - frame[crossing].beforeSetback + hole.x;
+  return chain.axis === "y"
+    ? { ...hole, flatX: across, flatY: outwards, flatTurn: backwards ? -hole.turn : hole.turn }
+    : { ...hole, flatX: outwards, flatY: across, flatTurn: backwards ? 90 + hole.turn : 90 - hole.turn };
 }

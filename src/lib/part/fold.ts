@@ -1,6 +1,5 @@
 import { usualLegEnd } from "../bending/symbols.ts";
-import type { FlatLayout } from "./flatten.ts";
-import type { Part } from "./model.ts";
+import type { FlatChain } from "./flatten.ts";
 
 interface Point {
   readonly x: number;
@@ -40,24 +39,24 @@ const step = (from: Point, heading: number, length: number): Point => ({
 });
 
 /**
- * Bends a flat layout: every zone becomes an arc of its radius, every panel stays straight.
+ * Bends a flat chain: every zone becomes an arc of its radius, every panel stays straight.
  *
- * @param layout - the flat layout
+ * @param chain - the chain, flat
  * @param share - how far each bend is turned, 0 flat to 1 finished; one number for all, or one for each bend
  * @returns the section, walked along the face that lay on the bench
  * @remarks Geometry only: nothing here knows allowances, setbacks or deductions, so it is an independent way back to the finished sizes.
  */
-export function fold(layout: FlatLayout, share: number | readonly number[] = 1): FoldedSection {
-  const { thickness } = layout.part;
+export function fold(chain: FlatChain, share: number | readonly number[] = 1): FoldedSection {
+  const { thickness } = chain.part;
   const panels: FoldedPanel[] = [];
   const bends: FoldedBend[] = [];
   let at: Point = { x: 0, z: 0 };
   let heading = 0;
-  layout.panels.forEach((panel, index) => {
+  chain.panels.forEach((panel, index) => {
     const end = step(at, heading, panel.to - panel.from);
     panels.push({ id: panel.id, start: at, end, heading });
     at = end;
-    const bend = layout.bends[index];
+    const bend = chain.bends[index];
     if (!bend) return;
     const turned = bend.angle * (typeof share === "number" ? share : (share[index] ?? 1));
     if (turned === 0) {
@@ -116,7 +115,7 @@ function crossing(a: Point, headingA: number, b: Point, headingB: number): Point
  * Measures a folded section as calipers would: each panel between the apexes or outermost points of its bends, or a free edge.
  * @returns finished length by panel id [mm], measured outside or inside as the part is
  */
-export function measure(part: Part, section: FoldedSection): Readonly<Record<string, number>> {
+export function measure({ part }: FlatChain, section: FoldedSection): Readonly<Record<string, number>> {
   const outside = part.measured === "outside";
   const reach = (panelIndex: number, bendIndex: number, atEnd: boolean): number => {
     const panel = section.panels[panelIndex] as FoldedPanel;

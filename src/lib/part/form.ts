@@ -34,6 +34,17 @@ const legColumns = {
   radius: { ...symbols.insideRadius, kind: "quantity", max: 500, whenEmpty: "the part's radius" },
 } as const;
 
+/** What keeps two bends from tearing where they meet. */
+export const reliefs = {
+  hole: "a hole where the bends cross",
+  notch: "a square notch where the bends cross",
+  none: "none",
+} as const;
+export type ReliefKind = keyof typeof reliefs;
+
+const holePlaces =
+  "On the base, x runs from the west edge and y from the south edge. On a leg, x runs along its bend and y from that bend outwards. Measured as the sizes are.";
+
 function legs(side: Side) {
   return {
     kind: "list",
@@ -89,11 +100,44 @@ export const partInputs = {
       kind: { kind: "choice", label: "Kind", choices: symbols.foldedEdgeKinds, default: "closed" },
       width: { ...size, label: "Finished width", max: 200, default: "6mm" },
       gap: { ...place, label: "Gap inside", max: 50, whenEmpty: "none" },
+      way: { kind: "choice", label: "Way", choices: { up: "up", down: "down" }, default: "up" },
     },
     minRows: 0,
     maxRows: 4,
     default: [],
-    help: "On the outermost leg of a side, or on the base where the side has no leg.",
+    help: "On the outermost leg of a side, or on the base where the side has no leg. Up folds it onto the face that is on top on the bench: inside, on a leg turned up.",
+  },
+  cornerGap: {
+    ...place,
+    fineness: "setting",
+    label: "Gap at the corners",
+    max: 50,
+    default: "0.3mm",
+    help: "Between the end of a side and the inside face of its neighbour, where two sides are turned the same way.",
+  },
+  relief: {
+    kind: "choice",
+    label: "Relief at the corners",
+    choices: reliefs,
+    default: "hole",
+  },
+  tabs: {
+    kind: "choice",
+    label: "Tabs at the corners",
+    choices: {
+      none: "none",
+      "north-south": "on the north and south sides, inside the others",
+      "east-west": "on the east and west sides, inside the others",
+    },
+    default: "none",
+    help: "A tab is bent round the corner and joined to the neighbouring side.",
+  },
+  tabWidth: { ...size, label: "Width of a tab, outside", max: 200, default: "12mm" },
+  tabJoint: {
+    kind: "choice",
+    label: "Tabs are joined by",
+    choices: { spots: "spot welds", rivets: "rivets" },
+    default: "spots",
   },
   holes: {
     kind: "list",
@@ -108,7 +152,48 @@ export const partInputs = {
     minRows: 0,
     maxRows: 200,
     default: [],
-    help: "On the base, x runs from the west edge and y from the south edge. On a leg, x runs along its bend and y from that bend outwards. Measured as the sizes are.",
+    help: holePlaces,
+  },
+  cutouts: {
+    kind: "list",
+    label: "Square, rectangular and slotted holes",
+    rowName: "such holes",
+    columns: {
+      panel: { kind: "text", label: "Panel", maxLength: 12, default: "base" },
+      shape: {
+        kind: "choice",
+        label: "Shape",
+        choices: { square: "square", rectangle: "rectangle", slot: "slot" },
+        default: "rectangle",
+      },
+      x: { ...place, label: "x, along" },
+      y: { ...place, label: "y, outwards" },
+      width: { ...size, label: "Width, along", min: 0.1, max: 500 },
+      height: { ...size, label: "Height, outwards", min: 0.1, max: 500, whenEmpty: "as wide" },
+      turn: { kind: "quantity", quantity: "angle", label: "Turned", min: 0, max: 180, default: "0deg" },
+    },
+    minRows: 0,
+    maxRows: 100,
+    default: [],
+    help: `The place is that of the middle. ${holePlaces}`,
+  },
+  circles: {
+    kind: "list",
+    label: "Hole circles",
+    rowName: "hole circles",
+    columns: {
+      panel: { kind: "text", label: "Panel", maxLength: 12, default: "base" },
+      x: { ...place, label: "x of the middle" },
+      y: { ...place, label: "y of the middle" },
+      around: { ...size, label: "Circle through the centres", min: 1, max: 2000 },
+      count: { kind: "quantity", quantity: "count", label: "Holes", min: 2, max: 72 },
+      start: { kind: "quantity", quantity: "angle", label: "First hole at", min: 0, max: 360, default: "0deg" },
+      diameter: { ...size, label: "Diameter", min: 0.1, max: 500 },
+    },
+    minRows: 0,
+    maxRows: 12,
+    default: [],
+    help: "Angles from the x direction, anticlockwise.",
   },
   bendData: { ...methodInputs.method, label: "Bend data" },
   kFactor: methodInputs.kFactor,

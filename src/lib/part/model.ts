@@ -4,9 +4,10 @@ import { allowanceBy, type BendMethod, type MethodChoice } from "../bending/meth
 import { type FoldedEdgeKind, type LegEnd, usualLegEnd } from "../bending/symbols.ts";
 import type { Catalogue, Material, MeasuredBend } from "../catalogue.ts";
 import { InputError } from "../input-error.ts";
+import { holeCircle } from "../marking/hole-circle.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { materialWith } from "../stock/material.ts";
-import { type PartValues, type Side, sideNames, type Way } from "./form.ts";
+import { type PartValues, type ReliefKind, type Side, sideNames, type Way } from "./form.ts";
 
 /** Flat part of the finished piece between two bends, or between a bend and an edge. */
 export interface Panel {
@@ -32,7 +33,10 @@ export interface Bend {
 }
 
 export interface Edge {
+  readonly id: string;
+  readonly side: Side;
   readonly kind: FoldedEdgeKind;
+  readonly way: Way;
   readonly width: number;
   readonly gap: number;
   /** What it adds to the flat beyond the finished edge [mm]. */
@@ -41,12 +45,23 @@ export interface Edge {
   readonly lines: readonly number[];
 }
 
+export type HoleShape = "round" | "square" | "rectangle" | "slot";
+
 export interface Hole {
+  /** 1 for the first of the part. */
+  readonly number: number;
+  /** Form field of its row, for messages. */
+  readonly field: string;
   readonly panel: string;
+  readonly shape: HoleShape;
+  /** Middle, along and outwards on its panel [mm]. */
   readonly x: number;
   readonly y: number;
-  readonly diameter: number;
-  readonly index: number;
+  /** Along and outwards before it is turned [mm]; both the diameter of a round hole. */
+  readonly width: number;
+  readonly height: number;
+  /** [deg], anticlockwise */
+  readonly turn: number;
 }
 
 /** How bends are worked out for this part, and how well that is known. */
@@ -69,26 +84,43 @@ export interface BendData {
   };
 }
 
-/** A part bent about parallel lines: panels in a row with a bend between each two. */
-export interface Part {
-  readonly name: string;
-  readonly material: Material;
-  readonly thickness: number;
-  readonly measured: "outside" | "inside";
+/** Panels in a row, bent about parallel lines; the base is one of them. */
+export interface Chain {
   /** Direction in which the panels follow each other: `y` from south to north, `x` from west to east. */
   readonly axis: "x" | "y";
-  /** Size across the chain, along every bend line [mm]. */
-  readonly width: number;
   readonly panels: readonly Panel[];
   readonly bends: readonly Bend[];
   /** Folded edge before the first and after the last panel. */
   readonly startEdge?: Edge;
   readonly endEdge?: Edge;
+}
+
+export interface Corners {
+  /** Between the end of a side and the inside face of its neighbour [mm]. */
+  readonly gap: number;
+  readonly relief: ReliefKind;
+  readonly tabs?: { readonly on: Axis; readonly width: number; readonly joint: "spots" | "rivets" };
+}
+
+export interface Part {
+  readonly name: string;
+  readonly material: Material;
+  readonly thickness: number;
+  /** R [mm], inside, of bends that have none of their own */
+  readonly radius: number;
+  readonly measured: "outside" | "inside";
+  /** Finished size of the base by the direction it is measured in [mm]. */
+  readonly base: Readonly<Record<Axis, number>>;
+  /** One, or two that cross at the base: south to north first. */
+  readonly chains: readonly Chain[];
+  readonly corners: Corners;
   readonly holes: readonly Hole[];
   readonly bendData: BendData;
   readonly marking: PartValues["marking"];
   readonly quantity: number;
 }
+
+export type Axis = "x" | "y";
 
 /** The sides at the start and the end of a chain. */
 export const chainEnds = { y: { start: "south", end: "north" }, x: { start: "west", end: "east" } } as const;
@@ -158,46 +190,35 @@ function edgeOf(values: PartValues, side: Side): Edge | undefined {
       width: row.width,
       gap: row.gap ?? 0,
     });
-    return { kind: row.kind, width: row.width, gap: row.gap ?? 0, allowance, lines: turns.map((turn) => turn.line) };
+    return {
+      id: `${side}.edge`,
+      side,
+      kind: row.kind,
+      way: row.way,
+      width: row.width,
+      gap: row.gap ?? 0,
+      allowance,
+      lines: turns.map((turn) => turn.line),
+    };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(`edges.${index}.${error.field}`, error.value, error.phrase);
   }
 }
 
-/**
- * The part as a chain of panels and bends.
- *
- * @param values - the form, read
- * @returns the part; its bends are all about parallel lines
- * @throws InputError naming the form field: legs on neighbouring sides, two folded edges on one side, bend data that are missing
- */
-export function partFrom(values: PartValues, catalogue: Catalogue): Part {
-  const alongX =
-    values.east.length + values.west.length > 0 || values.edges.some(({ side }) => side === "east" || side === "west");
-  const alongY =
-    values.north.length + values.south.length > 0 || values.edges.some(({ side }) => side === "north" || side === "south");
-  if (alongX && alongY) {
-    const field = values.east.length > 0 ? "east" : values.west.length > 0 ? "west" : "edges";
-    throw new InputError(
-      field,
-      "",
-      say`All bends must run the same way: legs and folded edges on north and south, or on east and west, not on both. Parts with corners are not planned yet.`,
-    );
-  }
-  const axis = alongX ? "x" : "y";
+/** The chain along one direction; undefined when nothing is bent about lines across it. */
+function chainOf(values: PartValues, axis: Axis): Chain | undefined {
   const { start, end } = chainEnds[axis];
-  for (const side of sideNames)
-    if (values.edges.filter((edge) => edge.side === side).length > 1)
-      throw new InputError("edges", values.edges.length, say`Each side may have one folded edge; the ${side} side has more.`);
-
   const before = values[start].map((leg, index) => ({ leg, index })).reverse();
   const after = values[end].map((leg, index) => ({ leg, index }));
-  const panels: Panel[] = [
-    ...before.map(({ leg, index }) => ({ id: `${start}.${index + 1}`, length: leg.leg, field: `${start}.${index}.leg` })),
-    { id: "base", length: axis === "y" ? values.depth : values.width, field: axis === "y" ? "depth" : "width" },
-    ...after.map(({ leg, index }) => ({ id: `${end}.${index + 1}`, length: leg.leg, field: `${end}.${index}.leg` })),
-  ];
+  const startEdge = edgeOf(values, start);
+  const endEdge = edgeOf(values, end);
+  if (before.length + after.length === 0 && !startEdge && !endEdge) return undefined;
+  const panelOf = (side: Side, { leg, index }: (typeof before)[number]): Panel => ({
+    id: `${side}.${index + 1}`,
+    length: leg.leg,
+    field: `${side}.${index}.leg`,
+  });
   const bendOf = (side: Side, baseBefore: boolean, { leg, index }: (typeof before)[number]): Bend => ({
     id: `${side}.${index + 1}`,
     side,
@@ -206,27 +227,92 @@ export function partFrom(values: PartValues, catalogue: Catalogue): Part {
     radius: leg.radius ?? values.radius,
     baseBefore,
   });
-  const bends = [...before.map((each) => bendOf(start, false, each)), ...after.map((each) => bendOf(end, true, each))];
+  return {
+    axis,
+    panels: [...before.map((each) => panelOf(start, each)), basePanel(values, axis), ...after.map((each) => panelOf(end, each))],
+    bends: [...before.map((each) => bendOf(start, false, each)), ...after.map((each) => bendOf(end, true, each))],
+    ...(startEdge && { startEdge }),
+    ...(endEdge && { endEdge }),
+  };
+}
+
+const basePanel = (values: PartValues, axis: Axis): Panel =>
+  axis === "y" ? { id: "base", length: values.depth, field: "depth" } : { id: "base", length: values.width, field: "width" };
+
+function holesOf(values: PartValues): Hole[] {
+  const round = values.holes.map(({ panel, x, y, diameter }, index) => ({
+    field: `holes.${index}`,
+    panel,
+    shape: "round" as const,
+    x,
+    y,
+    width: diameter,
+    height: diameter,
+    turn: 0,
+  }));
+  const cut = values.cutouts.map(({ panel, shape, x, y, width, height, turn }, index) => {
+    if (shape === "square" && height !== undefined && height !== width)
+      throw new InputError(
+        `cutouts.${index}.height`,
+        height,
+        say`Height of a square hole must be its width, ${mm(width)}, or left empty; it is ${mm(height)}.`,
+      );
+    return { field: `cutouts.${index}`, panel, shape, x, y, width, height: height ?? width, turn };
+  });
+  const around = values.circles.flatMap(({ panel, x, y, around: diameter, count, start, diameter: hole }, index) =>
+    holeCircle({ diameter, count, startAngle: start, centreX: x, centreY: y }).map((centre) => ({
+      field: `circles.${index}`,
+      panel,
+      shape: "round" as const,
+      x: centre.x,
+      y: centre.y,
+      width: hole,
+      height: hole,
+      turn: 0,
+    })),
+  );
+  return [...round, ...cut, ...around].map((hole, index) => ({ number: index + 1, ...hole }));
+}
+
+/**
+ * The part as chains of panels and bends.
+ *
+ * @param values - the form, read
+ * @returns the part
+ * @throws InputError naming the form field: two folded edges on one side, bend data that are missing, a hole that is not square
+ */
+export function partFrom(values: PartValues, catalogue: Catalogue): Part {
+  for (const side of sideNames)
+    if (values.edges.filter((edge) => edge.side === side).length > 1)
+      throw new InputError("edges", values.edges.length, say`Each side may have one folded edge; the ${side} side has more.`);
 
   const measured = values.bendData === "measured" ? measuredData(values, catalogue) : undefined;
   const choice: MethodChoice = measured
     ? { method: "neutral-line", kFactor: measured.kFactor, hardness: values.hardness }
     : { method: values.bendData, kFactor: values.kFactor, hardness: values.hardness };
 
-  const startEdge = edgeOf(values, start);
-  const endEdge = edgeOf(values, end);
+  const bent = (["y", "x"] as const).flatMap((axis) => chainOf(values, axis) ?? []);
+  const flat: Chain = { axis: "y", panels: [basePanel(values, "y")], bends: [] };
   return {
     name: values.name,
     material: materialWith(catalogue, values.material, {}),
     thickness: values.thickness,
+    radius: values.radius,
     measured: values.measured,
-    axis,
-    width: axis === "y" ? values.width : values.depth,
-    panels,
-    bends,
-    ...(startEdge && { startEdge }),
-    ...(endEdge && { endEdge }),
-    holes: values.holes.map((hole, index) => ({ ...hole, index })),
+    base: { x: values.width, y: values.depth },
+    chains: bent.length > 0 ? bent : [flat],
+    corners: {
+      gap: values.cornerGap,
+      relief: values.relief,
+      ...(values.tabs !== "none" && {
+        tabs: {
+          on: values.tabs === "north-south" ? ("y" as const) : ("x" as const),
+          width: values.tabWidth,
+          joint: values.tabJoint,
+        },
+      }),
+    },
+    holes: holesOf(values),
     bendData: { method: values.bendData, choice, ...(measured && { measured }) },
     marking: values.marking,
     quantity: values.quantity,

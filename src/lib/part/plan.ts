@@ -1,3 +1,4 @@
+import { setback } from "../bending/setback.ts";
 import type { Catalogue } from "../catalogue.ts";
 import type { InputError } from "../input-error.ts";
 import { InputError as InputProblem } from "../input-error.ts";
@@ -5,15 +6,33 @@ import { type Raw, readInputs } from "../inputs.ts";
 import { mm, type Phrase, say } from "../quantity/phrase.ts";
 import { type Blank, blankSize } from "./blank.ts";
 import { type Check, checkPart, swingFor } from "./checks.ts";
-import { type FlatLayout, flatten } from "./flatten.ts";
+import { bendsOf, type FlatBend, type FlatCorner, type FlatLayout, type FlatTab, flatten, type Span } from "./flatten.ts";
 import { type PartValues, partInputs } from "./form.ts";
-import { type Part, partFrom } from "./model.ts";
+import { type HoleShape, type Part, partFrom } from "./model.ts";
+import { bendSpan } from "./outline.ts";
 import { type ScribeLine, scribeList } from "./scribe.ts";
 import { bendDataRemarks, type FinishedSize, finishedSizes } from "./uncertainty.ts";
+
+export interface PlannedHole {
+  /** Middle from the west and the south edge of the blank [mm] */
+  readonly x: number;
+  readonly y: number;
+  readonly shape: HoleShape;
+  /** Of a round hole; others have a width and a height as they lie before they are turned [mm, deg] */
+  readonly diameter?: number;
+  readonly width?: number;
+  readonly height?: number;
+  readonly turn?: number;
+  readonly panel: string;
+}
 
 export interface PlannedBend {
   readonly id: string;
   readonly side: string;
+  /** Edge its lines are measured from. */
+  readonly from: "south" | "west";
+  /** Extent along the bend, from the other datum edge [mm] */
+  readonly span: Span;
   /** Middle of the bend zone from the datum edge [mm] */
   readonly line: number;
   /** Where the bend zone starts and ends [mm] */
@@ -46,7 +65,9 @@ export interface Plan {
   readonly outline: readonly (readonly [number, number])[];
   readonly bends: readonly PlannedBend[];
   readonly scribe: readonly ScribeLine[];
-  readonly holes: readonly { readonly x: number; readonly y: number; readonly diameter: number; readonly panel: string }[];
+  readonly holes: readonly PlannedHole[];
+  readonly corners: readonly FlatCorner[];
+  readonly tabs: readonly FlatTab[];
   readonly checks: readonly Check[];
   readonly practice: readonly PracticePieces[];
   readonly sizes: readonly FinishedSize[];
@@ -81,15 +102,15 @@ const practiceWidth = 50;
 function practiceFor(layout: FlatLayout): PracticePieces[] {
   const { part } = layout;
   const groups = new Map<string, PracticePieces>();
-  for (const bend of layout.bends) {
-    const key = `${bend.angle} ${bend.radius}`;
+  for (const { id, angle, radius } of [...bendsOf(layout), ...layout.tabs.map((tab) => ({ ...tab, angle: 90 }))]) {
+    const key = `${angle} ${radius}`;
     const group = groups.get(key);
     groups.set(key, {
       pieces: practicePieces,
       size: { length: 2 * practiceLeg, width: Math.max(practiceWidth, 8 * part.thickness) },
-      angle: bend.angle,
-      radius: bend.radius,
-      for: [...(group?.for ?? []), bend.id],
+      angle,
+      radius,
+      for: [...(group?.for ?? []), id],
     });
   }
   return [...groups.values()];
@@ -101,8 +122,7 @@ function stepsFor(
   blank: Blank,
   practice: readonly PracticePieces[],
 ): Phrase[] {
-  const { part } = layout;
-  const datum = part.axis === "y" ? "south" : "west";
+  const datums = datumEdges(layout);
   const steps: Phrase[] = [];
   for (const { pieces, size, angle, for: bends } of practice)
     steps.push(
@@ -111,25 +131,93 @@ function stepsFor(
   steps.push(
     say`Cut the blank to ${mm(blank.width)} west to east by ${mm(blank.depth)} south to north, corners square, and take the burr off every edge.`,
   );
-  steps.push(say`Mark the ${datum} edge as the datum: every setting along the part is taken from it.`);
+  steps.push(
+    datums.length === 1
+      ? say`Mark the ${datums.join()} edge as the datum: every setting along the part is taken from it.`
+      : say`Mark the ${datums.join(" and the ")} edge as datums: every setting is taken from one of them.`,
+  );
   if (scribe.length > 0) steps.push(say`Scribe the ${scribe.length} lines of the list in order, each once, lightly.`);
   if (layout.holes.length > 0)
     steps.push(
       say`Centre-punch where the lines of each hole cross, then punch or drill the ${layout.holes.length === 1 ? "hole" : `${layout.holes.length} holes`} while the blank is flat.`,
     );
-  if (layout.edgeLines.length > 0)
-    steps.push(say`Make the folded edges first: swing as far as the leaf goes, then press them down.`);
-  if (layout.bends.length > 0)
+  const reliefs = layout.corners.filter(({ relief }) => relief);
+  const holesOut = reliefs.filter(({ relief }) => relief?.kind === "hole");
+  if (holesOut.length > 0)
     steps.push(
-      ...(layout.bends.length > 1
+      say`Drill the relief holes, ${mm(holesOut[0]?.relief?.size ?? 0)} across, where the lines of each corner cross: ${holesOut.map(({ id }) => id).join(", ")}.`,
+    );
+  if (layout.corners.length > 0)
+    steps.push(
+      say`Cut the corners out to their notch lines${reliefs.length > holesOut.length ? say`, and the square reliefs of ${mm(reliefs.find(({ relief }) => relief?.kind === "notch")?.relief?.size ?? 0)} where the bends cross` : ""}. Take the burr off.`,
+    );
+  if (layout.chains.some(({ edgeLines }) => edgeLines.length > 0))
+    steps.push(say`Make the folded edges first: swing as far as the leaf goes, then press them down.`);
+  if (layout.tabs.length > 0)
+    steps.push(say`Bend the tabs before the sides they are on: ${layout.tabs.map(({ id }) => id).join(", ")}.`);
+  const bends = bendsOf(layout);
+  if (bends.length > 0)
+    steps.push(
+      ...(bends.length > 1
         ? [
             say`Decide which bend comes first: a leg that already stands must not be where the leaf, the fingers or the bed have to be. The bending page goes through the usual shapes.`,
           ]
         : []),
       say`For each bend set the nose of the fingers to the sight line, clamp, swing past the angle, let go, measure, and go on until it is right.`,
     );
+  if (layout.tabs.length > 0)
+    steps.push(
+      layout.tabs[0]?.joint === "rivets"
+        ? say`Drill the tabs and the sides together at their marks and rivet them.`
+        : say`Spot-weld the tabs to the sides at their marks, after a test coupon of the same two sheets has passed.`,
+    );
   steps.push(say`Measure every finished size and write it beside the one wanted.`);
   return steps;
+}
+
+/** The edges that settings along the part are taken from. */
+export function datumEdges(layout: FlatLayout): readonly ("south" | "west")[] {
+  return layout.chains.map(({ axis }) => (axis === "y" ? "south" : "west"));
+}
+
+const swingOf = (part: Part, angle: number, radius: number) =>
+  swingFor(part.material, { angle, radius, thickness: part.thickness })?.swingAngle ?? null;
+
+function plannedBend(part: Part, bend: FlatBend, span: Span): PlannedBend {
+  return {
+    id: bend.id,
+    side: bend.side,
+    from: bend.side === "north" || bend.side === "south" ? "south" : "west",
+    span,
+    line: bend.line,
+    tangents: [bend.from, bend.to],
+    sightLine: bend.sightLine,
+    angle: bend.angle,
+    way: bend.way,
+    radius: bend.radius,
+    swing: swingOf(part, bend.angle, bend.radius),
+    allowance: bend.allowance,
+    deduction: bend.deduction,
+  };
+}
+
+function plannedTab(part: Part, tab: FlatTab): PlannedBend {
+  const upright = 90;
+  return {
+    id: tab.id,
+    side: tab.on.split(".")[0] ?? "",
+    from: tab.axis === "y" ? "south" : "west",
+    span: tab.span,
+    line: tab.line,
+    tangents: [Math.min(...tab.tangents), Math.max(...tab.tangents)],
+    sightLine: tab.sightLine,
+    angle: upright,
+    way: tab.way,
+    radius: tab.radius,
+    swing: swingOf(part, upright, tab.radius),
+    allowance: tab.allowance,
+    deduction: 2 * setback({ angle: upright, radius: tab.radius, thickness: part.thickness, legTo: "apex" }) - tab.allowance,
+  };
 }
 
 /** The plan of a part that has been read. @throws InputError naming the form field that cannot be used */
@@ -139,32 +227,26 @@ export function planPart(values: PartValues, catalogue: Catalogue): Plan {
   const blank = blankSize(layout);
   const scribe = scribeList(layout);
   const practice = practiceFor(layout);
-  const bent = layout.bends.length > 0 || layout.edgeLines.length > 0;
+  const bent = bendsOf(layout).length > 0 || layout.chains.some(({ edgeLines }) => edgeLines.length > 0);
   return {
     part,
     layout,
     blank,
-    outline: [
-      [0, 0],
-      [blank.width, 0],
-      [blank.width, blank.depth],
-      [0, blank.depth],
+    outline: layout.outline.map(({ x, y }) => [x, y] as const),
+    bends: [
+      ...bendsOf(layout).map((bend) => plannedBend(part, bend, layout.spans[bendSpan(bend.id)] as Span)),
+      ...layout.tabs.map((tab) => plannedTab(part, tab)),
     ],
-    bends: layout.bends.map((bend) => ({
-      id: bend.id,
-      side: bend.side,
-      line: bend.line,
-      tangents: [bend.from, bend.to],
-      sightLine: bend.sightLine,
-      angle: bend.angle,
-      way: bend.way,
-      radius: bend.radius,
-      swing: swingFor(part.material, { angle: bend.angle, radius: bend.radius, thickness: part.thickness })?.swingAngle ?? null,
-      allowance: bend.allowance,
-      deduction: bend.deduction,
-    })),
     scribe,
-    holes: layout.holes.map((hole) => ({ x: hole.flatX, y: hole.flatY, diameter: hole.diameter, panel: hole.panel })),
+    holes: layout.holes.map((hole) => ({
+      x: hole.flatX,
+      y: hole.flatY,
+      ...(hole.shape === "round" ? { diameter: hole.width } : { width: hole.width, height: hole.height, turn: hole.flatTurn }),
+      shape: hole.shape,
+      panel: hole.panel,
+    })),
+    corners: layout.corners,
+    tabs: layout.tabs,
     checks: checkPart(layout, catalogue),
     practice,
     sizes: finishedSizes(layout, catalogue),

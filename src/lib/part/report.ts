@@ -1,6 +1,6 @@
 import type { Catalogue } from "../catalogue.ts";
 import { phraseText } from "../quantity/phrase.ts";
-import type { Plan } from "./plan.ts";
+import { datumEdges, type Plan } from "./plan.ts";
 
 /** The plan as plain JSON, lengths in mm at full precision: what the command line prints. */
 export function planReport(plan: Plan, catalogue: Catalogue) {
@@ -11,12 +11,14 @@ export function planReport(plan: Plan, catalogue: Catalogue) {
     thickness: part.thickness,
     measured: part.measured,
     quantity: part.quantity,
-    datum: part.axis === "y" ? "south" : "west",
+    datums: datumEdges(plan.layout),
     blank: plan.blank,
     outline: plan.outline,
     bends: plan.bends,
     scribe: plan.scribe,
     holes: plan.holes,
+    corners: plan.corners,
+    tabs: plan.tabs,
     checks: plan.checks.map(({ why, ...check }) => ({ ...check, why: phraseText(why) })),
     practice: plan.practice,
     uncertainty: plan.sizes,

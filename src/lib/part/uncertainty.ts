@@ -4,7 +4,7 @@ import { usualLegEnd } from "../bending/symbols.ts";
 import type { Catalogue } from "../catalogue.ts";
 import { mm, type Phrase, say } from "../quantity/phrase.ts";
 import { materialThicknessTolerance } from "../stock/thickness-tolerance.ts";
-import { type FlatBend, type FlatLayout, panelName } from "./flatten.ts";
+import { bendsOf, type FlatBend, type FlatLayout, panelName } from "./flatten.ts";
 
 /** A finished size and how far it may be off, k = 2. */
 export interface FinishedSize {
@@ -42,7 +42,7 @@ export function bendUncertainty(layout: FlatLayout, bend: FlatBend): { readonly 
 }
 
 /**
- * Expanded uncertainty of every finished size along the chain.
+ * Expanded uncertainty of every finished size along the chains.
  *
  * @returns one size a panel, ± with k = 2
  * @remarks Combined after JCGM 100 (GUM): scribed lines and nose settings are independent and add as squares; the bend deduction and the
@@ -53,34 +53,36 @@ export function finishedSizes(layout: FlatLayout, catalogue: Catalogue): readonl
   const { part } = layout;
   const line = (catalogue.markingMethods[part.marking]?.error ?? 0) / 2;
   const sheet = (materialThicknessTolerance(catalogue, part.material, part.thickness, stockWidth) ?? 0) / rectangular;
-  const spreads = layout.bends.map((bend) => bendUncertainty(layout, bend).standard);
-
-  return layout.panels.map((panel, index) => {
-    const ends = [index - 1, index].filter((bend) => bend >= 0 && bend < layout.bends.length);
-    // The datum edge itself is where settings start; the far edge is one more marked line.
-    const farEdge = index === layout.panels.length - 1 ? 1 : 0;
-    const marking = line * Math.sqrt(ends.length + farEdge);
-    const setting = (noseSetting / 2) * Math.sqrt(ends.length);
-    const bendData = ends.reduce((sum, bend) => sum + (spreads[bend] as number) / 2, 0);
-    const reach = (bend: FlatBend) => (bend.angle <= 90 ? Math.tan((bend.angle * Math.PI) / 360) : 1);
-    const perThickness =
-      part.measured === "outside" ? ends.reduce((sum, bend) => sum + reach(layout.bends[bend] as FlatBend), 0) : 0;
-    const thickness = sheet * perThickness;
-    return {
-      panel: panel.id,
-      what: `${panelName(panel.id)}, ${part.measured}`,
-      size: panel.length,
-      plusMinus: 2 * Math.hypot(marking, setting, bendData, thickness),
-      from: { marking: 2 * marking, setting: 2 * setting, bendData: 2 * bendData, thickness: 2 * thickness },
-    };
-  });
+  return layout.chains.flatMap((chain) =>
+    chain.panels.map((panel, index) => {
+      const ends = [chain.bends[index - 1], chain.bends[index]].filter((bend) => bend !== undefined);
+      // The datum edge itself is where settings start; the far edge is one more marked line.
+      const farEdge = index === chain.panels.length - 1 ? 1 : 0;
+      const marking = line * Math.sqrt(ends.length + farEdge);
+      const setting = (noseSetting / 2) * Math.sqrt(ends.length);
+      const bendData = ends.reduce((sum, bend) => sum + bendUncertainty(layout, bend).standard / 2, 0);
+      const reach = (bend: FlatBend) => (bend.angle <= 90 ? Math.tan((bend.angle * Math.PI) / 360) : 1);
+      const perThickness = part.measured === "outside" ? ends.reduce((sum, bend) => sum + reach(bend), 0) : 0;
+      const thickness = sheet * perThickness;
+      const across = chain.axis === "y" ? "south to north" : "west to east";
+      const name = panel.id === "base" && layout.chains.length > 1 ? `Base ${across}` : panelName(panel.id);
+      return {
+        panel: panel.id,
+        what: `${name}, ${part.measured}`,
+        size: panel.length,
+        plusMinus: 2 * Math.hypot(marking, setting, bendData, thickness),
+        from: { marking: 2 * marking, setting: 2 * setting, bendData: 2 * bendData, thickness: 2 * thickness },
+      };
+    }),
+  );
 }
 
 /** What the bend data rest on, in words, with what does not fit the part. */
 export function bendDataRemarks(layout: FlatLayout): readonly { readonly level: "note" | "caution"; readonly phrase: Phrase }[] {
   const { part } = layout;
   const { measured } = part.bendData;
-  if (layout.bends.length === 0) return [];
+  const bends = bendsOf(layout);
+  if (bends.length === 0) return [];
   if (!measured)
     return [
       {
@@ -104,7 +106,7 @@ export function bendDataRemarks(layout: FlatLayout): readonly { readonly level: 
       level: "caution",
       phrase: say`The deduction was measured on ${mm(measured.thickness)}, the part is ${mm(part.thickness)} thick: its K-factor, ${measured.kFactor.toFixed(2)}, is carried over, and the deduction with it is only an estimate.`,
     });
-  for (const bend of layout.bends) {
+  for (const bend of bends) {
     const otherRadius = Math.abs(bend.radius - measured.radius) > Math.max(0.05 * bend.radius, 0.05);
     const otherAngle = Math.abs(bend.angle - measured.angle) > 1;
     if (otherRadius || otherAngle)
