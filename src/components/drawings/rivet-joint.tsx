@@ -5,7 +5,7 @@ import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
 import { sizeText, unitNote } from "./parts/sizes.ts";
 
 const left = 96;
-const top = 60;
+const top = 68;
 /** Length of joint that is drawn: two edge distances and a pitch. */
 const shown = 200;
 

@@ -59,7 +59,7 @@ export default function HeatAndCool() {
       ))}
       <Text spot={spot(96, 46)} lines={shown[0]?.name.join(" ") ?? ""} kind="size" />
       <Text spot={spot(112, 178)} lines={shown[1]?.name ?? ""} kind="size" />
-      <Text spot={spot(232, 116)} lines={shown[2]?.name ?? ""} kind="size" />
+      <Text spot={spot(186, 83)} lines={shown[2]?.name.join(" ") ?? ""} kind="size" />
     </Paper>
   );
 }
