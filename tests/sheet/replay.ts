@@ -23,7 +23,6 @@ export function replay(job: SheetJob, sheetNumber: number, { cuts, pieces, offcu
   const sheet = job.sheets[sheetNumber];
   if (!sheet) return [`there is no sheet ${sheetNumber}`];
   const lying: (Rectangle & { id: string })[] = [{ id: "", x: 0, y: 0, width: sheet.width, length: sheet.length }];
-  const trims: Rectangle[] = [];
   let set: number | undefined;
   let changes = 0;
 
@@ -75,14 +74,13 @@ export function replay(job: SheetJob, sheetNumber: number, { cuts, pieces, offcu
     }
     const [offPart, heldPart] = cut.offAt === "start" ? [first, second] : [second, first];
     lying.splice(at, 1);
-    if (cut.off.kind === "trim") trims.push(offPart);
-    else lying.push({ ...offPart, id: cut.off.id });
+    if (cut.off.kind === "trim") {
+      if (!equal(off, job.trim)) faults.push(`${where}: a strip of trim is ${text(offPart)}`);
+    } else lying.push({ ...offPart, id: cut.off.id });
     lying.push({ ...heldPart, id: cut.held.id });
   });
 
   if (changes !== stopSettings) faults.push(`${changes} settings of the stop, said ${stopSettings}`);
-  for (const trim of trims)
-    if (!equal(Math.min(trim.width, trim.length), job.trim)) faults.push(`a strip of trim is ${text(trim)}`);
 
   // Everything on the floor at the end is a piece or an offcut of the plan, where the plan says.
   const expected = [...pieces, ...offcuts];
