@@ -13,6 +13,8 @@ export interface Form {
   readonly catalogue: Catalogue;
   readonly view: LengthView;
   readonly context: ParseContext;
+  /** The same for one field, where a form is about more than one metal. */
+  readonly contextAt?: (field: string) => ParseContext;
   readonly raw: Raw;
   /** At build a choice of metals holds only the one chosen: the others are of no use before the form is live. */
   readonly live: boolean;
@@ -89,6 +91,8 @@ function draftOf(form: Form, field: string): string | undefined {
   return form.draft?.field === field ? form.draft.text : undefined;
 }
 
+const contextAt = (form: Form, field: string) => form.contextAt?.(field) ?? form.context;
+
 /** The metal's own value of a property that a field may replace. */
 function ownValue(form: Form, key: string, input: QuantityInput): string {
   const material = form.catalogue.materials[form.material as MaterialId];
@@ -104,7 +108,8 @@ function isBendAngle(input: Input): boolean {
 
 function QuantityField({ form, field, input, stored }: { form: Form; field: string; input: QuantityInput; stored: string }) {
   const id = fieldId(form.instance, field);
-  const look = fieldLook(stored, draftOf(form, field), input.quantity, form.view, form.context);
+  const context = contextAt(form, field);
+  const look = fieldLook(stored, draftOf(form, field), input.quantity, form.view, context);
   const own = ownValue(form, field, input);
   const empty = input.default === undefined && !own && input.whenEmpty ? `Left empty: ${input.whenEmpty}.` : "";
   const help = [input.help, own, empty].filter(Boolean).join(" ");
@@ -131,7 +136,7 @@ function QuantityField({ form, field, input, stored }: { form: Form; field: stri
         <span class="unit" id={`${id}-unit`}>
           {look.unit}
         </span>
-        {isBendAngle(input) && <TurnedAngle stored={stored} context={form.context} />}
+        {isBendAngle(input) && <TurnedAngle stored={stored} context={context} />}
       </div>
       {look.note && (
         <p class="note" id={`${id}-note`}>
@@ -262,7 +267,7 @@ function ListCell({ form, field, cell, text, label }: { form: Form; field: strin
   const id = fieldId(form.instance, field);
   const look =
     cell.kind === "quantity"
-      ? fieldLook(text, draftOf(form, field), cell.quantity, form.view, form.context)
+      ? fieldLook(text, draftOf(form, field), cell.quantity, form.view, contextAt(form, field))
       : { text, unit: "", note: "" };
   return (
     <div class="entry">

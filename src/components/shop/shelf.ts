@@ -12,7 +12,7 @@ const shelfVersion = 1;
 /** The shop's file as it was changed on this device. */
 export interface KeptShop {
   readonly version: typeof shelfVersion;
-  /** When it was last changed, `2026-11-25T14:05:00.000Z`. */
+  /** When it was last changed, on the clock of the device, `2026-11-25T14:05`. */
   readonly changed: string;
   /** Mark of the shop's own file that the changes began from. */
   readonly own: string;
@@ -90,18 +90,16 @@ function find<Kept>(store: Store | undefined, key: string, isKept: (value: ShopF
   }
 }
 
+const isKeptShop = ({ changed, own, file, draft }: ShopFile) =>
+  typeof changed === "string" &&
+  /^\d{4}-\d\d-\d\dT/.test(changed) &&
+  typeof own === "string" &&
+  isGroup(file) &&
+  (draft === undefined || isGroup(draft));
+
 /** The changes kept, or why there are none to be had. */
 export function findShop(store: Store | undefined): Found<KeptShop> {
-  return find(
-    store,
-    shopShelf,
-    ({ changed, own, file, draft }) =>
-      typeof changed === "string" &&
-      /^\d{4}-\d\d-\d\dT/.test(changed) &&
-      typeof own === "string" &&
-      isGroup(file) &&
-      (draft === undefined || isGroup(draft)),
-  );
+  return find(store, shopShelf, isKeptShop);
 }
 
 export function findBends(store: Store | undefined): Found<KeptBends> {
@@ -122,6 +120,37 @@ function keep(store: Store | undefined, key: string, value: KeptShop | KeptBends
 
 export const keepShop = (store: Store | undefined, kept: Omit<KeptShop, "version"> | undefined): boolean =>
   keep(store, shopShelf, kept && { version: shelfVersion, ...kept });
+
+/** Where changes wait that were taken off or replaced. */
+const asideShelf = `${shopShelf}.put-aside`;
+
+/** Changes that were taken off or replaced on this device, to be brought back. */
+export function asideShop(store: Store | undefined): KeptShop | undefined {
+  try {
+    const text = store?.getItem(asideShelf);
+    const value: unknown = text ? JSON.parse(text) : undefined;
+    return isGroup(value) && isKeptShop(value) && value.version === shelfVersion ? (value as unknown as KeptShop) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Copies the changes kept to where they can be brought back from. */
+export function putAside(store: Store | undefined): void {
+  try {
+    const text = store?.getItem(shopShelf);
+    if (store && text) store.setItem(asideShelf, text);
+  } catch {
+    // No room for a copy, or storage is off: what is kept stays until it is replaced.
+  }
+}
+
+/** Now on the clock of this device, `2026-11-25T14:05`. */
+export function today(): string {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}T${two(now.getHours())}:${two(now.getMinutes())}`;
+}
 
 /** Keeps the bends; none at all is the same as never having measured one. */
 export const keepBends = (store: Store | undefined, bends: readonly ShopFile[]): boolean =>

@@ -1,5 +1,6 @@
+import type { MeasuredBend } from "../catalogue.ts";
 import type { Input, ListInput } from "../inputs.ts";
-import { shopLists, shopSections, shopVersion } from "./fields.ts";
+import { bendColumns, shopLists, shopSections, shopVersion } from "./fields.ts";
 import type { ShopFile } from "./form.ts";
 
 const plainWords = /^\p{L}[\p{L}\p{N} ./°-]*$/u;
@@ -7,9 +8,10 @@ const plainQuantity = /^-?[\d.]+ ?[\p{L}\p{N}°/%]*$/u;
 /** Words that a reader of YAML takes for something else than text. */
 const special = /^(?:true|false|null|yes|no|on|off|y|n|~)$/i;
 
-/** One value as YAML writes it. */
-function scalar(value: unknown, input?: Input): string {
-  if (typeof value !== "string") return String(value);
+/** One value as YAML writes it; a unit stands apart from its number. */
+function scalar(given: unknown, input?: Input): string {
+  if (typeof given !== "string") return String(given);
+  const value = input?.kind === "quantity" ? given.trim().replace(/^(-?[\d./-]*\d)([^\d\s.,/-].*)$/, "$1 $2") : given;
   const isWords = input === undefined || input.kind === "text";
   // A date and a lot are text, whatever they look like; a quantity carries its unit.
   const isDate = /^\d{4}-\d\d-\d\d$/.test(value);
@@ -74,4 +76,16 @@ export function shopText(file: ShopFile, remark: string): string {
   for (const [key, { about, list: input }] of Object.entries(shopLists))
     lines.push("", `# ${about}`, `${key}:${list(input, file[key] as readonly unknown[], "  ")}`);
   return `${lines.join("\n")}\n`;
+}
+
+const quoted = (text: string) => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+
+/** Measured bends as a table for a spreadsheet: lengths in millimetres, angles in degrees. */
+export function bendsCsv(bends: readonly MeasuredBend[]): string {
+  const keys = Object.keys(bendColumns) as (keyof typeof bendColumns)[];
+  const unit = (input: Input) =>
+    input.kind !== "quantity" ? "" : input.quantity === "length" ? " (mm)" : input.quantity === "angle" ? " (deg)" : "";
+  const head = keys.map((key) => `${key}${unit(bendColumns[key])}`);
+  const rows = bends.map((bend) => keys.map((key) => quoted(String(bend[key] ?? ""))));
+  return `${[head, ...rows].map((row) => row.join(",")).join("\r\n")}\r\n`;
 }

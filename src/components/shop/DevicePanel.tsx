@@ -1,0 +1,453 @@
+import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { Catalogue, MaterialId } from "../../lib/catalogue.ts";
+import type { Input, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
+import type { LengthView } from "../../lib/quantity/format.ts";
+import type { ParseContext } from "../../lib/quantity/parse.ts";
+import { shopLists, shopName, shopSections } from "../../lib/shop/fields.ts";
+import { fieldAt, fileFrom, fileOf, formFrom, lineFrom, type ShopFile, shopInputs } from "../../lib/shop/form.ts";
+import { bendsCsv, shopText } from "../../lib/shop/write-shop.ts";
+import { gaugeReader } from "../../lib/stock/gauge.ts";
+import { Field, type Form, fieldId } from "../calculator/Fields.tsx";
+import { storedText } from "../calculator/texts.ts";
+import { unitsView, watchUnits } from "../units.ts";
+import { tellDeviceShop, watchDeviceShop } from "./device.ts";
+import {
+  asideShop,
+  bendFaults,
+  bendsFrom,
+  deviceStore,
+  findBends,
+  findShop,
+  type KeptShop,
+  keepBends,
+  keepShop,
+  markOf,
+  putAside,
+  shopFrom,
+  type Trouble,
+  today,
+} from "./shelf.ts";
+
+interface Props {
+  readonly catalogue: Catalogue;
+  /** The shop's own file as it is written. */
+  readonly file: ShopFile;
+}
+
+/** The field of the list of bends kept on this device. */
+const bendsField = "kept";
+
+/** A list or choice of metals with their names. */
+function withMetals(input: Input, materials: Catalogue["materials"]): Input {
+  if (input.kind !== "list" || !("material" in input.columns)) return input;
+  const choices = Object.fromEntries(Object.values(materials).map(({ id, name }) => [id, name]));
+  return {
+    ...input,
+    columns: { ...input.columns, material: { ...input.columns.material, choices } as ListInput["columns"][string] },
+  };
+}
+
+function saveFile(name: string, type: string, text: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([text], { type }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+}
+
+const troubleWords = (what: string, trouble: Trouble): string =>
+  trouble.why === "off"
+    ? "This browser keeps nothing for these pages: changes hold only until the page is left. Save them as a file."
+    : trouble.why === "newer"
+      ? `${what} on this device come from a newer version of these pages. They are left as they are; load the page again.`
+      : `${what} on this device could not be read. They were not deleted: the browser keeps them under “${trouble.movedTo}”.`;
+
+interface Kept {
+  readonly shop?: KeptShop | undefined;
+  readonly bends: readonly ShopFile[];
+  readonly troubles: readonly string[];
+  readonly aside?: KeptShop | undefined;
+}
+
+function look(): Kept {
+  const store = deviceStore();
+  const shop = findShop(store);
+  const bends = findBends(store);
+  const troubles = [
+    ...(shop.trouble ? [troubleWords("The changes to the shop", shop.trouble)] : []),
+    ...(bends.trouble && bends.trouble.why !== "off" ? [troubleWords("The measured bends", bends.trouble)] : []),
+  ];
+  return { shop: shop.kept, bends: bends.kept?.bends ?? [], troubles, aside: asideShop(store) };
+}
+
+const nothing: Kept = { bends: [], troubles: [] };
+
+/** The shop as it is changed and measured on this device. */
+export function DevicePanel({ catalogue, file }: Props) {
+  const [kept, setKept] = useState<Kept>(nothing);
+  const [editing, setEditing] = useState(false);
+  const [raw, setRaw] = useState<Raw>({});
+  const [view, setView] = useState<LengthView>("mm");
+  const [draft, setDraft] = useState<Form["draft"]>();
+  const [unsaved, setUnsaved] = useState(false);
+  const [report, setReport] = useState<{ readonly words: string; readonly lines?: readonly string[]; readonly bad?: boolean }>();
+  const [deleted, setDeleted] = useState<{ readonly line: ShopFile; readonly index: number }>();
+  const focusNext = useRef("");
+  const own = useMemo(() => markOf(catalogue.shop), [catalogue]);
+
+  useLayoutEffect(() => {
+    const read = () => {
+      const found = look();
+      setKept(found);
+      setRaw({
+        ...formFrom(found.shop?.draft ?? found.shop?.file ?? file),
+        [bendsField]: formFrom({ bends: found.bends }).bends ?? [],
+      });
+    };
+    read();
+    setView(unitsView());
+    watchUnits(() => setView(unitsView()));
+    watchDeviceShop(read);
+  }, []);
+
+  useLayoutEffect(() => {
+    if (focusNext.current === "") return;
+    document.getElementById(focusNext.current)?.focus();
+    focusNext.current = "";
+  });
+
+  const store = deviceStore();
+  const current = useMemo(() => shopFrom(fileFrom(raw), catalogue), [raw, catalogue]);
+  const lines = rowsAt(raw, bendsField).map((row) => lineFrom(shopLists.bends.list.columns, row));
+  const problems = new Map<string, string>();
+  if (editing || kept.shop) for (const { path, message } of current.faults) problems.set(fieldAt(path), message);
+  const shopProblems = editing || kept.shop ? current.faults.length : 0;
+  let bendProblems = 0;
+  for (const [index, faults] of bendFaults(lines, catalogue).entries())
+    for (const { path, message } of faults) {
+      bendProblems++;
+      problems.set([bendsField, index, ...path].join("."), message);
+    }
+
+  /** Keeps the values of the form: those of the shop once they can be used, and until then beside the last that could. */
+  const keepRaw = (next: Raw) => {
+    setRaw(next);
+    const written = fileFrom(next);
+    const usable = shopFrom(written, catalogue).shop !== undefined;
+    const last = kept.shop?.file ?? file;
+    const value = {
+      changed: today(),
+      own: kept.shop?.own ?? own,
+      ...(usable ? { file: written } : { file: last, draft: written }),
+    };
+    setUnsaved(!keepShop(store, value));
+    const found = look();
+    setKept(found.shop ? found : { ...found, shop: { version: 1, ...value } });
+    tellDeviceShop();
+  };
+  const keepRows = (next: Raw) => {
+    setRaw(next);
+    const rows = rowsAt(next, bendsField).map((row) => lineFrom(shopLists.bends.list.columns, row));
+    setUnsaved(!keepBends(store, rows));
+    setKept({ ...look(), bends: rows });
+    tellDeviceShop();
+  };
+  const change = (field: string, next: Raw) => (field.split(".")[0] === bendsField ? keepRows(next) : keepRaw(next));
+
+  /** Gauge numbers are read in the list of the metal beside them. */
+  const contextAt = (field: string): ParseContext => {
+    const path = field.split(".");
+    const list = path.slice(0, -2).join(".");
+    const material =
+      inputAt(list)?.kind === "list" ? rowsAt(raw, list)[Number(path.at(-2))]?.material : raw[`${path[0]}.rating.material`];
+    return typeof material === "string" && Object.hasOwn(catalogue.materials, material)
+      ? { gauge: gaugeReader(catalogue, material as MaterialId) }
+      : {};
+  };
+  const form: Form = {
+    instance: "shop",
+    catalogue,
+    view,
+    context: {},
+    contextAt,
+    raw,
+    live: true,
+    material: "",
+    draft,
+    problems,
+    cautions: new Map(),
+    type(field, input, text) {
+      const stored = input.kind === "quantity" ? storedText(text, input.quantity, view, contextAt(field)) : text;
+      setDraft({ field, text });
+      setReport(undefined);
+      if (field in shopInputs) return change(field, { ...raw, [field]: stored });
+      const path = field.split(".");
+      const [column = "", index = ""] = [path.pop(), path.pop()];
+      const list = path.join(".");
+      const rows = rowsAt(raw, list).map((row, at) => (String(at) === index ? { ...row, [column]: stored } : row));
+      change(list, { ...raw, [list]: rows });
+    },
+    leave: () => setDraft(undefined),
+    addRow(field, input) {
+      const rows = rowsAt(raw, field);
+      const columns = Object.entries(input.columns);
+      focusNext.current = fieldId("shop", `${field}.${rows.length}.${columns[0]?.[0]}`);
+      const empty = Object.fromEntries(columns.map(([name, cell]) => [name, ("default" in cell && cell.default) || ""]));
+      if ("date" in empty) empty.date = today().slice(0, 10);
+      change(field, { ...raw, [field]: [...rows, empty] });
+    },
+    removeRow(field, input, index) {
+      const rows = rowsAt(raw, field);
+      const after = rows.filter((_, at) => at !== index);
+      const next = Math.min(index, after.length - 1);
+      const [first = ""] = Object.keys(input.columns);
+      focusNext.current =
+        after.length === 0
+          ? `${fieldId("shop", field)}-add`
+          : after.length > input.minRows
+            ? `${fieldId("shop", `${field}.${next}`)}-remove`
+            : fieldId("shop", `${field}.${next}.${first}`);
+      const [gone] = field === bendsField ? lines.slice(index, index + 1) : [];
+      if (gone) setDeleted({ line: gone, index });
+      change(field, { ...raw, [field]: after });
+    },
+  };
+
+  const bringBackBend = () => {
+    if (!deleted) return;
+    const all = [...lines];
+    all.splice(deleted.index, 0, deleted.line);
+    setDeleted(undefined);
+    keepRows({ ...raw, [bendsField]: formFrom({ bends: all }).bends ?? [] });
+  };
+
+  /** Puts a file in the place of the changes; those are put aside, not deleted. */
+  const takeFile = (next: ShopFile) => {
+    putAside(store);
+    const value = { changed: today(), own, file: next };
+    setUnsaved(!keepShop(store, value));
+    const found = look();
+    setKept(found.shop ? found : { ...found, shop: { version: 1, ...value } });
+    setRaw({ ...formFrom(next), [bendsField]: rowsAt(raw, bendsField) });
+    setEditing(true);
+    tellDeviceShop();
+  };
+
+  const takeOff = () => {
+    putAside(store);
+    keepShop(store, undefined);
+    const found = look();
+    setKept(found);
+    setRaw({ ...formFrom(file), [bendsField]: rowsAt(raw, bendsField) });
+    setEditing(false);
+    setReport({ words: "Everything is held against the shop’s own file again. Your changes are put aside." });
+    tellDeviceShop();
+  };
+
+  const bringBack = () => {
+    const { aside } = kept;
+    if (!aside) return;
+    putAside(store);
+    setUnsaved(!keepShop(store, aside));
+    const found = look();
+    setKept(found);
+    setRaw({ ...formFrom(aside.draft ?? aside.file), [bendsField]: rowsAt(raw, bendsField) });
+    setEditing(true);
+    setReport({ words: `The changes of ${aside.changed.slice(0, 10)} are in use again.` });
+    tellDeviceShop();
+  };
+
+  const open = async (chosen: File | undefined) => {
+    if (!chosen) return;
+    const { readShopText } = await import("./open-shop.ts");
+    const { file: read, filled, faults } = readShopText(chosen.name, await chosen.text(), catalogue);
+    if (!read) {
+      setReport({ words: `${chosen.name} cannot be used, and nothing here was changed.`, lines: faults, bad: true });
+      return;
+    }
+    takeFile(read);
+    setReport({
+      words: `${chosen.name} is in use on this device.${filled.length > 0 ? " What it leaves out was taken from the shop’s own file:" : ""}`,
+      lines: filled,
+    });
+  };
+
+  const save = () => {
+    const usable = kept.shop?.file ?? fileOf(catalogue.shop);
+    const good = lines.filter((_, index) => !bendFaults(lines, catalogue)[index]?.length);
+    const bends = (Array.isArray(usable.bends) ? (usable.bends as ShopFile[]) : []).filter(
+      (bend) => !good.some((each) => JSON.stringify(each) === JSON.stringify(bend)),
+    );
+    const remark = `This shop, saved on ${today().slice(0, 10)} from the handbook's own form.`;
+    saveFile("shop.yaml", "application/yaml", shopText({ ...usable, bends: [...good, ...bends] }, remark));
+    if (kept.shop?.draft)
+      setReport({ words: "Saved the last state that can be used: the values marked below are not in the file.", bad: true });
+  };
+
+  const opener = (
+    <label class="button open-file">
+      Open a shop file
+      <input
+        type="file"
+        accept=".yaml,.yml,.json"
+        onChange={(event) => {
+          const { currentTarget } = event;
+          void open(currentTarget.files?.[0]).then(() => {
+            currentTarget.value = "";
+          });
+        }}
+      />
+    </label>
+  );
+
+  const { shop } = kept;
+  return (
+    <div class="device-body">
+      <p>
+        {shop
+          ? `Calculators and the plan on this device use your changes to the shop, of ${shop.changed.slice(0, 10)}.`
+          : "Try other machines, or a shop of your own, without touching the file: changes stay in this browser, and every calculator and the plan on this device use them."}
+      </p>
+      {shop && shop.own !== own && (
+        <p class="stale-mark">
+          The shop’s own file has changed since you began. What you see here is your copy; take your changes off to get the new
+          file.
+        </p>
+      )}
+      {kept.troubles.map((trouble) => (
+        <p class="message" role="alert" key={trouble}>
+          {trouble}
+        </p>
+      ))}
+      {unsaved && (
+        <p class="message" role="alert">
+          This browser could not keep the last change: its storage is off or full. It holds until the page is left. Save it as a
+          file.
+        </p>
+      )}
+      {shopProblems > 0 && (
+        <p class="message" role="status">
+          {shopProblems === 1 ? "One value needs another entry" : `${shopProblems} values need other entries`}; until then the
+          last values that could be used count.
+        </p>
+      )}
+      <div class="actions">
+        {!editing && (
+          <button type="button" onClick={() => setEditing(true)}>
+            {shop ? "Change more" : "Change the shop on this device"}
+          </button>
+        )}
+        {opener}
+        {(shop || lines.length > 0) && (
+          <button type="button" onClick={save}>
+            Save as shop.yaml
+          </button>
+        )}
+        {shop && (
+          <button type="button" onClick={takeOff}>
+            Back to the shop’s own file
+          </button>
+        )}
+        {kept.aside && (
+          <button type="button" onClick={bringBack}>
+            Bring back the changes of {kept.aside.changed.slice(0, 10)}
+          </button>
+        )}
+      </div>
+      <div role="status" class={report?.bad ? "report bad" : "report"}>
+        {report && <p>{report.words}</p>}
+        {report?.lines && report.lines.length > 0 && (
+          <ul>
+            {report.lines.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        )}
+      </div>
+
+      {editing && (
+        <form class="shop-form" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
+          <div class="field-grid">
+            <Field form={form} field="name" input={shopName} />
+          </div>
+          {Object.entries(shopSections).map(([section, { title, about, inputs }]) => (
+            <Group key={section} title={title} about={about} marked={concerns(problems, section)}>
+              {Object.entries<Input>(inputs).map(([key, input]) => (
+                <Field key={key} form={form} field={`${section}.${key}`} input={input} />
+              ))}
+            </Group>
+          ))}
+          {Object.entries(shopLists).map(([key, { title, about, list }]) => (
+            <Group key={key} title={title} about={about} marked={concerns(problems, key)}>
+              <Field form={form} field={key} input={withMetals(list, catalogue.materials)} />
+            </Group>
+          ))}
+        </form>
+      )}
+
+      {(lines.length > 0 || deleted || editing) && (
+        <section class="kept-bends" aria-labelledby="kept-bends">
+          <h3 id="kept-bends">Bends measured on this device</h3>
+          <p>
+            They come before those of the file.{" "}
+            {bendProblems > 0 && "A line with a fault is kept, but not used until it is corrected. "}
+            Practice pieces put theirs here.
+          </p>
+          <form class="shop-form" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
+            <Field
+              form={form}
+              field={bendsField}
+              input={withMetals({ ...shopLists.bends.list, label: "Bends" }, catalogue.materials)}
+            />
+          </form>
+          <div class="actions">
+            {lines.length > 0 && (
+              <button
+                type="button"
+                onClick={() => saveFile("measured-bends.csv", "text/csv", bendsCsv(bendsFrom(lines, catalogue)))}
+              >
+                Save bends as CSV
+              </button>
+            )}
+            {deleted && (
+              <button type="button" onClick={bringBackBend}>
+                Bring back the bend of {String(deleted.line.date ?? "").slice(0, 10)}
+              </button>
+            )}
+          </div>
+        </section>
+      )}
+    </div>
+  );
+}
+
+function rowsAt(raw: Raw, field: string): readonly RawRow[] {
+  const rows = raw[field];
+  return Array.isArray(rows) ? (rows as readonly RawRow[]) : [];
+}
+
+const inputAt = (field: string): Input | undefined => (field === bendsField ? shopLists.bends.list : shopInputs[field]);
+
+const concerns = (problems: ReadonlyMap<string, string>, section: string) =>
+  [...problems.keys()].some((field) => field === section || field.startsWith(`${section}.`));
+
+interface GroupProps {
+  readonly title: string;
+  readonly about: string;
+  readonly marked: boolean;
+  readonly children: preact.ComponentChildren;
+}
+
+/** One machine or list, folded away until somebody wants it or something in it is wrong. */
+function Group({ title, about, marked, children }: GroupProps) {
+  return (
+    <details class="shop-group" open={marked || undefined}>
+      <summary>
+        {title}
+        {marked && <span class="group-mark"> needs another entry</span>}
+      </summary>
+      <p class="help">{about}</p>
+      <div class="field-grid">{children}</div>
+    </details>
+  );
+}

@@ -1,0 +1,55 @@
+import { type Fault, parseYaml } from "../../catalogue/read-yaml.ts";
+import type { Catalogue } from "../../lib/catalogue.ts";
+import { fileOf, filledFrom, type ShopFile, shopInputs } from "../../lib/shop/form.ts";
+import { readShop } from "../../lib/shop/read-shop.ts";
+import { gaugeReader } from "../../lib/stock/gauge.ts";
+
+/** Reads a shop's file that somebody chose. The parser of YAML is large: this comes only when a file is opened. */
+
+/** Far more than any shop needs. */
+const longest = 500_000;
+
+export interface OpenedShop {
+  /** Only when it can be used. */
+  readonly file?: ShopFile;
+  /** Places that the file leaves out and that were filled from the shop's own, as `brake.noseRadius`. */
+  readonly filled: readonly string[];
+  /** What is wrong, each with its line. */
+  readonly faults: readonly string[];
+}
+
+const faultLine = ({ line, path, message }: Fault) => `Line ${line}${path === "" ? "" : `, ${path}`}: ${message}`;
+
+function valueAt(file: unknown, path: readonly string[]): unknown {
+  return path.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], file);
+}
+
+/** Reads the text of a shop's file, YAML or JSON. */
+export function readShopText(
+  name: string,
+  text: string,
+  catalogue: Pick<Catalogue, "materials" | "gaugeSystems" | "shop">,
+): OpenedShop {
+  if (text.length > longest)
+    return { filled: [], faults: [`The file has ${text.length} characters; allowed is up to ${longest}.`] };
+  const faults: Fault[] = [];
+  const { value, fault } = parseYaml(name, text, faults);
+  if (value === undefined) return { filled: [], faults: faults.map(faultLine) };
+
+  const gaugesOf = (material: Parameters<typeof gaugeReader>[1]) => gaugeReader(catalogue, material);
+  const first = readShop(value, gaugesOf);
+  if (first.shop) return { file: value as ShopFile, filled: [], faults: [] };
+  // A file from before a field came in is completed; one that lacks a whole machine is more likely no shop's file.
+  const onlyMissing = first.faults.every(({ path, message }) => message === "is missing" && path.length > 1);
+  if (onlyMissing) {
+    const file = filledFrom(value as ShopFile, fileOf(catalogue.shop));
+    if (readShop(file, gaugesOf).shop) {
+      const filled = Object.keys(shopInputs).filter(
+        (field) => valueAt(value, field.split(".")) === undefined && valueAt(file, field.split(".")) !== undefined,
+      );
+      return { file, filled, faults: [] };
+    }
+  }
+  for (const { path, message } of first.faults) fault(path, message);
+  return { filled: [], faults: faults.map(faultLine) };
+}
