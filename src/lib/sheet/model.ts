@@ -1,6 +1,6 @@
 import { InputError } from "../input-error.ts";
 import { checkRange, exactly } from "../inputs.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { atMost, mm, say } from "../quantity/phrase.ts";
 
 /**
  * Which way the rolling direction runs in a finished piece: along its length, across it (along its width), or either.
@@ -58,7 +58,7 @@ export type Goal = "fewest-sheets" | "fill-one-sheet";
 /** Below ten thousand: a plan of more is no longer one that anybody cuts on a foot shear. */
 export const mostPieces = 9999;
 /** Different pieces in one plan. */
-export const mostRows = 60;
+export const mostRows = 200;
 
 const size = { quantity: "length", min: 1, max: 20_000 } as const;
 export const sheetSize = { ...size, fineness: "size" } as const;
@@ -164,7 +164,7 @@ export function checkJob(job: SheetJob, goal: Goal): void {
       throw new InputError(
         "trim",
         job.trim,
-        say`Trim must be below ${mm(short / 2)}, half the short side of sheet ${index + 1}, or nothing of it is left; it is ${exactly(job.trim, "length")}.`,
+        say`Trim must be below ${atMost(short / 2)}, half the short side of sheet ${index + 1}, or nothing of it is left; it is ${exactly(job.trim, "length")}.`,
       );
   });
   if (job.pieces.length < 1 || job.pieces.length > mostRows)
