@@ -2,7 +2,8 @@ import { allowanceBy } from "../bending/methods.ts";
 import { setback } from "../bending/setback.ts";
 import { usualLegEnd } from "../bending/symbols.ts";
 import { InputError } from "../input-error.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { exactly } from "../inputs.ts";
+import { atLeast, atMost, say } from "../quantity/phrase.ts";
 import type { Axis, Bend, Chain, Edge, Hole, Panel, Part } from "./model.ts";
 import { type FlatCorner, type FlatPiece, type FlatPoint, type FlatTab, type Span, trace } from "./outline.ts";
 
@@ -94,7 +95,7 @@ function flattenChain(part: Part, chain: Chain): FlatChain {
       throw new InputError(
         panel.field,
         panel.length,
-        say`${panelName(panel.id)} must be longer than ${mm(beforeSetback + afterSetback)}, the part of it that its ${index > 0 && index < chain.bends.length ? "two bends take" : "bend takes"}; it is ${mm(panel.length)}.`,
+        say`${panelName(panel.id)} must be longer than ${atLeast(beforeSetback + afterSetback)}, the part of it that its ${index > 0 && index < chain.bends.length ? "two bends take" : "bend takes"}; it is ${exactly(panel.length, "length")}.`,
       );
     panels.push({ ...panel, from: at, to: at + flat, beforeSetback, afterSetback });
     at += flat;
@@ -198,13 +199,13 @@ function placeHole(part: Part, chains: readonly FlatChain[], frame: Frame, hole:
       throw new InputError(
         `${at}.${at.startsWith("cutouts") ? (key === "x" ? "width" : "height") : "diameter"}`,
         hole.width,
-        say`Hole ${hole.number} must fit on its panel, ${mm(length)} across; its ${size} is ${mm(key === "x" ? hole.width : hole.height)}.`,
+        say`Hole ${hole.number} must fit on its panel, ${atMost(length)} across; its ${size} is ${exactly(key === "x" ? hole.width : hole.height, "length")}.`,
       );
     }
     throw new InputError(
       `${at}.${key}`,
       value,
-      say`Hole ${hole.number} must lie on ${panelName(panel.id)}: its centre from ${mm(half)} to ${mm(length - half)} ${from}; it is ${mm(value)}.`,
+      say`Hole ${hole.number} must lie on ${panelName(panel.id)}: its centre from ${atLeast(half)} to ${atMost(length - half)} ${from}; it is ${exactly(value, "length")}.`,
     );
   };
   if (isBase) {

@@ -4,6 +4,7 @@ import { allowanceBy, type BendMethod, type MethodChoice } from "../bending/meth
 import { type FoldedEdgeKind, type LegEnd, usualLegEnd } from "../bending/symbols.ts";
 import type { Catalogue, Material, MeasuredBend } from "../catalogue.ts";
 import { InputError } from "../input-error.ts";
+import { exactly } from "../inputs.ts";
 import { holeCircle } from "../marking/hole-circle.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { materialWith } from "../stock/material.ts";
@@ -255,7 +256,7 @@ function holesOf(values: PartValues): Hole[] {
       throw new InputError(
         `cutouts.${index}.height`,
         height,
-        say`Height of a square hole must be its width, ${mm(width)}, or left empty; it is ${mm(height)}.`,
+        say`Height of a square hole must be its width, ${mm(width)}, or left empty; it is ${exactly(height, "length")}.`,
       );
     return { field: `cutouts.${index}`, panel, shape, x, y, width, height: height ?? width, turn };
   });

@@ -1,9 +1,10 @@
 import { setback } from "../bending/setback.ts";
 import { reliefHole } from "../cutting/corner-notch.ts";
 import { InputError } from "../input-error.ts";
+import { exactly } from "../inputs.ts";
 import { rivetSizeFor } from "../joining/rivets.ts";
 import { jointSpacing } from "../joining/spot-spacing.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { atLeast, mm, say } from "../quantity/phrase.ts";
 import { rivetDistances } from "../stock/rivet-spacing.ts";
 import type { FlatBend, FlatChain, FlatPanel, Frame } from "./flatten.ts";
 import { fold } from "./fold.ts";
@@ -342,7 +343,7 @@ function tabShape(
     throw new InputError(
       "tabWidth",
       tabs.width,
-      say`Width of a tab must be above ${mm(sb)}, the part of it that its bend takes; it is ${mm(tabs.width)}.`,
+      say`Width of a tab must be above ${atLeast(sb)}, the part of it that its bend takes; it is ${exactly(tabs.width, "length")}.`,
     );
   const clear = Math.max(gap, tabClearance);
   const rise = against.bend.radius - leg.bend.radius;
