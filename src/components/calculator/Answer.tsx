@@ -41,6 +41,9 @@ function lookOf({ sheet, answer, view }: Shown, output: Output, value: unknown):
   return end && typeof value === "number" && typeof to === "number" ? rangeLook(look, outputLook(end, to, view)) : look;
 }
 
+/** A number with more letters, such as a range, is set smaller, so that its unit stays beside it. */
+const longest = 7;
+
 function Main({ shown, output, value }: { shown: Shown; output: Output; value: unknown }) {
   const { number, unit, off } = lookOf(shown, output, value);
   const around = plusMinus(shown, output);
@@ -50,7 +53,7 @@ function Main({ shown, output, value }: { shown: Shown; output: Output; value: u
       <p class="answer-label">
         <Label output={output} />
       </p>
-      <output class={words ? "answer-words" : "answer-number"}>
+      <output class={words ? "answer-words" : `answer-number${number.length > longest ? " long" : ""}`}>
         {number}
         {unit && <span class="answer-unit">{unit === "°" ? unit : ` ${unit}`}</span>}
         {around && <span class="answer-around"> ± {around}</span>}
