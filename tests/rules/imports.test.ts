@@ -25,8 +25,9 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   stock: ["quantity", "stats", ...basics],
   ...Object.fromEntries(trades.map((trade) => [trade, [...foundation, ...basics, "bending"]])),
   shop: [...foundation, ...trades, ...basics],
-  part: [...foundation, ...trades, ...basics, "address.ts", "json-inputs.ts", "worksheet.ts"],
-  worksheets: [...foundation, ...trades, ...basics, "worksheet.ts"],
+  sheet: ["quantity", ...basics],
+  part: [...foundation, ...trades, ...basics, "shop", "address.ts", "json-inputs.ts", "worksheet.ts"],
+  worksheets: [...foundation, ...trades, ...basics, "sheet", "worksheet.ts"],
   "": ["quantity", "stock", "worksheets"],
 };
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
-import type { Check } from "../../lib/part/checks.ts";
+import type { Check } from "../../lib/part/check.ts";
 import { panelName } from "../../lib/part/flatten.ts";
 import { datumEdges, type Plan, type PlannedHole } from "../../lib/part/plan.ts";
 import { noseSetting } from "../../lib/part/uncertainty.ts";

@@ -4,8 +4,10 @@ import type { InputError } from "../input-error.ts";
 import { InputError as InputProblem } from "../input-error.ts";
 import { type Raw, readInputs } from "../inputs.ts";
 import { mm, type Phrase, say } from "../quantity/phrase.ts";
+import { swingFor } from "./bend-checks.ts";
 import { type Blank, blankSize } from "./blank.ts";
-import { type Check, checkPart, swingFor } from "./checks.ts";
+import type { Check } from "./check.ts";
+import { checkPart } from "./checks.ts";
 import { bendsOf, type FlatBend, type FlatCorner, type FlatLayout, type FlatTab, flatten, type Span } from "./flatten.ts";
 import { type PartValues, partInputs } from "./form.ts";
 import { type HoleShape, type Part, partFrom } from "./model.ts";
@@ -136,7 +138,13 @@ function stepsFor(
       ? say`Mark the ${datums.join()} edge as the datum: every setting along the part is taken from it.`
       : say`Mark the ${datums.join(" and the ")} edge as datums: every setting is taken from one of them.`,
   );
-  if (scribe.length > 0) steps.push(say`Scribe the ${scribe.length} lines of the list in order, each once, lightly.`);
+  const { coated, family } = layout.part.material;
+  if (scribe.length > 0)
+    steps.push(
+      coated || family === "aluminium"
+        ? say`Draw the ${scribe.length} lines of the list in order with a fine marker: a scratch that stays on the part harms ${coated ? "its coating" : "this metal"}. Scribe only where metal is cut away.`
+        : say`Scribe the ${scribe.length} lines of the list in order, each once, lightly.`,
+    );
   if (layout.holes.length > 0)
     steps.push(
       say`Centre-punch where the lines of each hole cross, then punch or drill the ${layout.holes.length === 1 ? "hole" : `${layout.holes.length} holes`} while the blank is flat.`,
