@@ -1,7 +1,8 @@
 import type { Raw } from "../../lib/inputs.ts";
+import type { FlatLayout, FlatPoint } from "../../lib/part/flatten.ts";
 import { fold } from "../../lib/part/fold.ts";
-import { layoutOf } from "../figures/layout-of.ts";
-import { Arrowhead, arcPath, away, type Spot, spot } from "../figures/pen.tsx";
+import { blankOf, layoutOf } from "../figures/layout-of.ts";
+import { Arrowhead, arcPath, at, away, type Spot, spot } from "../figures/pen.tsx";
 import { sectionPath } from "../figures/section.ts";
 
 /** Pictures of the home page, folded by the library from whole parts as the plan takes them. Made at build. */
@@ -24,9 +25,31 @@ function sectionIn({ width, height, margin }: Box, raw: Raw, thicker: number) {
   return { path: sectionPath(section, thicker, { scale, origin }), scale };
 }
 
-/** A small picture of a part seen along its bends. Thin sheet would be a hairline, so it is drawn three times as thick. */
+/** A blank with corners cut out, its bend lines on it. */
+function blankIn({ width, height, margin }: Box, { outline, pieces, ...size }: FlatLayout) {
+  const scale = Math.min((width - 2 * margin) / size.width, (height - 2 * margin) / size.depth);
+  const place = ({ x, y }: FlatPoint) =>
+    spot(width / 2 + scale * (x - size.width / 2), height / 2 - scale * (y - size.depth / 2));
+  const closed = (points: readonly FlatPoint[]) => `M${points.map((point) => at(place(point))).join("L")}Z`;
+  return {
+    outline: closed(outline),
+    bends: pieces.filter(({ kind }) => kind === "bend").map(({ polygon }) => closed(polygon)),
+  };
+}
+
+/** A small picture of a part seen along its bends, or of its blank where it is bent both ways. Thin sheet would be a hairline, so it is drawn three times as thick. */
 export function ShapeIcon({ raw }: { raw: Raw }) {
   const box = { width: 120, height: 72, margin: 14 };
+  const layout = blankOf({ ...raw, thickness: "1.2mm", holes: [] });
+  if (layout.chains.length > 1) {
+    const { outline, bends } = blankIn({ ...box, margin: 6 }, layout);
+    return (
+      <svg class="fig shape-icon" viewBox={`0 0 ${box.width} ${box.height}`} aria-hidden="true">
+        <path class="sheet" d={outline} />
+        <path class="thin" d={bends.join("")} />
+      </svg>
+    );
+  }
   return (
     <svg class="fig shape-icon" viewBox={`0 0 ${box.width} ${box.height}`} aria-hidden="true">
       <path class="sheet" d={sectionIn(box, { ...raw, thickness: "1.2mm", holes: [] }, 3).path} />
