@@ -9,6 +9,7 @@ import { type Answer, type Handoff, runWorksheet, type Worksheet } from "../../l
 import type { DrawingProps } from "../drawings/parts/Drawing.tsx";
 import { ComparisonTable, MainAnswer, OtherAnswers, Remarks } from "./Answer.tsx";
 import { flushAddress, goToParameters, replaceParameters } from "./address-bar.ts";
+import type { AfterProps } from "./after.ts";
 import { CopyButton, Elsewhere } from "./Elsewhere.tsx";
 import { Field, fieldId } from "./Fields.tsx";
 import { Fold } from "./Fold.tsx";
@@ -34,6 +35,8 @@ export interface CalculatorProps extends Setting {
   readonly catalogue: Catalogue;
   readonly titles: SourceTitles;
   readonly Drawing?: ComponentType<DrawingProps> | undefined;
+  /** What may be done with the answer of this calculator alone. */
+  readonly After?: ComponentType<AfterProps> | undefined;
   /** The worked formulas below the calculator, set at build; only in the browser. */
   readonly working?: Element | null;
 }
@@ -71,7 +74,8 @@ function handoffParameters({ to, raw }: Handoff): [string, string][] {
 const isOverride = (input: Input) => input.kind === "quantity" && input.override === true;
 
 /** One calculator, made from its worksheet alone. Rendered at build with its start values, live afterwards. */
-export function Calculator({ sheet, catalogue, titles, Drawing, working, instance, start, base, pages }: CalculatorProps) {
+export function Calculator(props: CalculatorProps) {
+  const { sheet, catalogue, titles, Drawing, After, working, instance, start, base, pages } = props;
   const inputs = useMemo(() => startingAt(sheet.inputs, start), [sheet, start]);
   const first = useCallback((held: Raw): Raw => ({ ...start, ...held }), [start]);
   const compute = useCallback(
@@ -186,6 +190,9 @@ export function Calculator({ sheet, catalogue, titles, Drawing, working, instanc
           <button type="button" onClick={() => replaceParameters(instance, [])}>
             Back to the start values
           </button>
+        )}
+        {After && good && !stale && (
+          <After instance={instance} values={good.values} outputs={good.answer.outputs} catalogue={catalogue} root={root} />
         )}
         <Elsewhere sheet={sheet} raw={raw} embedPage={`${origin}${root}/embed/${sheet.id}/`} />
       </div>

@@ -12,7 +12,7 @@ import { loadWhenOpened } from "./working.ts";
  */
 export function mount(
   host: HTMLElement,
-  { sheet, Drawing, titles }: CalculatorModule,
+  { sheet, Drawing, After, titles }: CalculatorModule,
   data: typeof ownData,
 ): (catalogue: Catalogue) => void {
   const root = host.querySelector<HTMLElement>("[data-root]");
@@ -21,7 +21,15 @@ export function mount(
   const working = host.querySelector<HTMLDetailsElement>("[data-working]");
   const names = { ...data.sources, ...titles };
   const calculator = (catalogue: Catalogue) => (
-    <Calculator {...setting} sheet={sheet} catalogue={catalogue} titles={names} Drawing={Drawing} working={working} />
+    <Calculator
+      {...setting}
+      sheet={sheet}
+      catalogue={catalogue}
+      titles={names}
+      Drawing={Drawing}
+      After={After}
+      working={working}
+    />
   );
   // No calculation reads a source: all that is shown of one is its name.
   hydrateTyped(calculator(data as unknown as Catalogue), root);

@@ -2,6 +2,7 @@ declare module "virtual:calculators" {
   export interface CalculatorModule {
     readonly sheet: import("../../lib/worksheet.ts").Worksheet;
     readonly Drawing: import("preact").ComponentType<import("../drawings/parts/Drawing.tsx").DrawingProps> | undefined;
+    readonly After: import("preact").ComponentType<import("./after.ts").AfterProps> | undefined;
     readonly titles: import("./source-titles.ts").SourceTitles;
   }
   const calculators: Readonly<Record<string, () => Promise<CalculatorModule>>>;

@@ -9,7 +9,7 @@ import { shortTitles } from "./source-titles.ts";
 /**
  * What the calculators of a page load, cut to what they need:
  * - `virtual:calculators`: for each worksheet a function that loads it
- * - `virtual:calculator/<id>`: the worksheet, its drawing, and the names of the sources it may cite
+ * - `virtual:calculator/<id>`: the worksheet, its drawing, what may be done with its answer, and the names of the sources it may cite
  * - `virtual:calculator-data`: the catalogue without cautions, which stand in the page, and with the names of sources alone
  */
 const list = "virtual:calculators";
@@ -44,12 +44,14 @@ function oneText(id: string): string {
   const folder = projectFolder();
   const sheet = join(folder, `src/lib/worksheets/${id}.ts`);
   const drawing = join(folder, `src/components/drawings/${id}.tsx`);
+  const after = join(folder, `src/components/after/${id}.ts`);
   const titles = shortTitles(readDataFiles().sources, quotedWords(graph(sheet)));
   return [
     `export { default as sheet } from ${JSON.stringify(slashed(sheet))};`,
     existsSync(drawing)
       ? `export { default as Drawing } from ${JSON.stringify(slashed(drawing))};`
       : "export const Drawing = undefined;",
+    existsSync(after) ? `export { default as After } from ${JSON.stringify(slashed(after))};` : "export const After = undefined;",
     `export const titles = ${JSON.stringify(titles)};`,
   ].join("\n");
 }

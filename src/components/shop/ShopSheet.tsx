@@ -209,12 +209,12 @@ const dieText = (die: Die | undefined, view: LengthView) => (die ? `${die.letter
 
 /** Round dies a little larger than a round punch, for thicker sheet. */
 function otherDies(punch: Punch, dies: readonly Die[], view: LengthView): string {
-  if (punch.shape !== "round") return "none";
+  if (punch.shape !== "round") return "–";
   const others = dies.filter(
     (die) =>
       die.letter !== punch.die && die.shape === "round" && die.diameter > punch.diameter && die.diameter < 1.1 * punch.diameter,
   );
-  return others.map((die) => dieText(die, view)).join("; ") || "none";
+  return others.map((die) => dieText(die, view)).join("; ") || "–";
 }
 
 function BendTable({
@@ -249,9 +249,9 @@ function BendTable({
 
 /** Thickness that a machine takes; marked where the plate's own thickness is less, which only the manual can allow. */
 function Thickness({ value, rated, view }: { value: number; rated?: number; view: LengthView }) {
-  if (value > thickestShown) return <>over {length(thickestShown, view)}</>;
+  if (value > thickestShown) return `over ${length(thickestShown, view)}`;
   const text = trimmed(formatQuantity(value, "length", view === "fraction" ? "inch" : view, "setting"));
-  return rated !== undefined && value > rated * 1.0001 ? <>{text} *</> : <>{text}</>;
+  return rated !== undefined && value > rated * 1.0001 ? `${text} *` : text;
 }
 
 function Carried({ catalogue, view, pages }: Pick<Props, "catalogue" | "view"> & { pages: Pages }) {

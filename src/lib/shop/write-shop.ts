@@ -25,7 +25,8 @@ function scalar(given: unknown, input?: Input): string {
   return JSON.stringify(value);
 }
 
-const line = (columns: Readonly<Record<string, Input>>, row: ShopFile) =>
+/** One line of a list of the file. */
+export const shopLine = (columns: Readonly<Record<string, Input>>, row: ShopFile) =>
   `{ ${Object.entries(row)
     .map(([key, value]) => `${key}: ${scalar(value, columns[key])}`)
     .join(", ")} }`;
@@ -34,7 +35,7 @@ function list(input: ListInput, rows: readonly unknown[], indent: string): strin
   const [plain] = Object.values(input.columns);
   if (input.plain) return ` [${rows.map((row) => scalar(row, plain)).join(", ")}]`;
   if (rows.length === 0) return " []";
-  return rows.map((row) => `\n${indent}- ${line(input.columns, row as ShopFile)}`).join("");
+  return rows.map((row) => `\n${indent}- ${shopLine(input.columns, row as ShopFile)}`).join("");
 }
 
 function section(key: string, about: string, inputs: Readonly<Record<string, Input>>, group: ShopFile): string[] {
@@ -49,7 +50,7 @@ function section(key: string, about: string, inputs: Readonly<Record<string, Inp
     if (head !== name) {
       const inner = Object.entries(inputs).filter(([other]) => other.startsWith(`${head}.`));
       const columns = Object.fromEntries(inner.map(([other, each]) => [other.slice(head.length + 1), each]));
-      lines.push(`  ${head}: ${line(columns, value as ShopFile)}`);
+      lines.push(`  ${head}: ${shopLine(columns, value as ShopFile)}`);
     } else if (input.kind === "list") lines.push(`  ${head}:${list(input, value as readonly unknown[], "    ")}`);
     else lines.push(`  ${head}: ${scalar(value, input)}`);
   }

@@ -1,0 +1,18 @@
+import type { ComponentType } from "preact";
+import { useState } from "preact/hooks";
+import type { AfterProps } from "../calculator/after.ts";
+import { Fold } from "../calculator/Fold.tsx";
+
+/** Keeps the result of practice pieces on this device. What asks for metal and lot is loaded when it is opened. */
+export default function KeepBend(props: AfterProps) {
+  const [KeepForm, setKeepForm] = useState<ComponentType<AfterProps>>();
+  const load = async () => {
+    const loaded = await import("./KeepForm.tsx");
+    setKeepForm(() => loaded.KeepForm);
+  };
+  return (
+    <Fold class="elsewhere" summary="Keep this result on this device" onOpen={load}>
+      {() => KeepForm && <KeepForm {...props} />}
+    </Fold>
+  );
+}
