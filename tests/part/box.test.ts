@@ -4,7 +4,7 @@ import { loadCatalogue } from "../../src/catalogue/load.ts";
 import type { Raw, RawRow } from "../../src/lib/inputs.ts";
 import { fold, measure } from "../../src/lib/part/fold.ts";
 import { type Facet, foldInSpace, type Place } from "../../src/lib/part/fold-in-space.ts";
-import { area } from "../../src/lib/part/geometry.ts";
+import { area, narrowest } from "../../src/lib/part/geometry.ts";
 import { type Plan, planFrom } from "../../src/lib/part/plan.ts";
 import { down, form, up } from "./samples.ts";
 
@@ -305,5 +305,27 @@ describe("the outline", () => {
     const free = layout.outline.filter(({ y }) => Math.abs(y - layout.depth) < 1e-9).map(({ x }) => x);
     expect(Math.max(...free) - Math.min(...free)).toBeCloseTo(80 - 2 * (10 + 0.3), 9);
     expect((span?.to ?? 0) - (span?.from ?? 0)).toBeGreaterThan(0);
+  });
+});
+
+describe("the narrowest strip", () => {
+  test("is found between a notch and an edge, not across air or along an edge", () => {
+    // A plate 100 × 60 with a slot of air 10 wide cut in from the top, 3 from its right edge.
+    const plate = [
+      { x: 0, y: 0 },
+      { x: 100, y: 0 },
+      { x: 100, y: 60 },
+      { x: 97, y: 60 },
+      { x: 97, y: 20 },
+      { x: 87, y: 20 },
+      { x: 87, y: 60 },
+      { x: 0, y: 60 },
+    ];
+    expect(narrowest(plate)?.width).toBeCloseTo(3, 9);
+  });
+
+  test("of a tray with tabs is that of its tabs, not the step beside them", () => {
+    const { outline } = planned(box({ tabs: "north-south", tabWidth: "12mm" })).layout;
+    expect(narrowest(outline)?.width).toBeGreaterThan(8);
   });
 });

@@ -67,6 +67,9 @@ export function overlaps(polygon: readonly FlatPoint[]): readonly FlatPoint[] {
   return found;
 }
 
+/** Share of its width that the middle of a real strip lies within the metal; the middle itself would have half. */
+const stripDepth = 0.4;
+
 /**
  * Narrowest strip of metal between two edges of a polygon that do not meet [mm]; Infinity when there are none that face each other.
  * A strip lies between a corner and an edge across metal, so corners are held against every edge they do not belong to.
@@ -84,8 +87,9 @@ export function narrowest(polygon: readonly FlatPoint[]): { readonly width: numb
         length === 0 ? 0 : ((point.x - side.a.x) * (side.b.x - side.a.x) + (point.y - side.a.y) * (side.b.y - side.a.y)) / length;
       const at = Math.min(1, Math.max(0, share));
       const foot = { x: side.a.x + at * (side.b.x - side.a.x), y: side.a.y + at * (side.b.y - side.a.y) };
-      // Across a notch the space between is air, not metal.
-      if (inside(polygon, { x: (point.x + foot.x) / 2, y: (point.y + foot.y) / 2 })) best = { width, at: point };
+      // Across a notch the space between is air, and along an edge it is no strip: the middle of a strip lies deep in metal.
+      const middle = { x: (point.x + foot.x) / 2, y: (point.y + foot.y) / 2 };
+      if (depthIn(polygon, middle) > stripDepth * width) best = { width, at: point };
     });
   });
   return best;

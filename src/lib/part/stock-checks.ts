@@ -131,8 +131,8 @@ export function cutChecks(layout: FlatLayout, catalogue: Catalogue): Check[] {
       side: "most",
       quantity: "mass",
       why: say`Two people carry a heavier sheet, with gloves. Whole stock sheets are heavier than their blanks.`,
-      source: "common-practice",
-      seen: "memory",
+      source: "niosh-lifting",
+      seen: "read",
     }),
   );
   return checks;
