@@ -1,4 +1,7 @@
-/** Times the library: `npm run bench [-- name]`. Every bench/*.bench.ts exports the functions to time, by name. */
+/**
+ * Times the library: `npm run bench [-- name]`. Every bench/*.bench.ts exports the functions to time, by name; one called
+ * `figures` gives rows to print instead, where the quality of an answer counts besides its time.
+ */
 import { glob } from "node:fs/promises";
 import { basename, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -14,7 +17,7 @@ if (files.length === 0) {
 
 for (const file of files.sort()) {
   const bench = new Bench({ name: basename(file, ".bench.ts"), time: 300, warmupTime: 100 });
-  const tasks: Record<string, () => unknown> = await import(pathToFileURL(resolve(file)).href);
+  const { figures, ...tasks }: Record<string, () => unknown> = await import(pathToFileURL(resolve(file)).href);
   for (const [name, task] of Object.entries(tasks)) bench.add(name, task);
   await bench.run();
   console.log(`\n${bench.name}`);
@@ -26,4 +29,5 @@ for (const file of files.sort()) {
       return { what: name, "mean µs": (mean * 1000).toFixed(2), "99 % below µs": (p99 * 1000).toFixed(2), "± %": rme.toFixed(1) };
     }),
   );
+  if (figures) console.table(figures());
 }
