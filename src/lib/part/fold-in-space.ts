@@ -1,6 +1,7 @@
+import { foldedEdge } from "../bending/folded-edge.ts";
 import type { FlatChain, FlatLayout, FlatPiece, FlatPoint, FlatTab } from "./flatten.ts";
-import { fold } from "./fold.ts";
-import type { Axis } from "./model.ts";
+import { area, clipTo } from "./geometry.ts";
+import type { Axis, Edge } from "./model.ts";
 
 /** A place in space [mm]: x to the east, y to the north, z up; the base lies level with its bench-side face at z = 0. */
 export interface Place {
@@ -9,12 +10,23 @@ export interface Place {
   readonly z: number;
 }
 
-/** One flat or, in a bend, nearly flat piece of the folded sheet: its bench-side face, and the direction through the sheet. */
-export interface Facet {
+/** A piece of the blank that stays flat, or nearly so, however far the sheet is folded. */
+export interface FlatFacet {
   /** Panel, bend, edge or tab it belongs to. */
   readonly id: string;
   readonly kind: "panel" | "bend" | "tab";
+  readonly polygon: readonly FlatPoint[];
+  /** What carries it when the sheet is folded: the bends of a chain, or a tab. The base stays where it is. */
+  readonly carrier?: Axis | FlatTab;
+}
+
+/** One flat or, in a bend, nearly flat piece of the folded sheet: its bench-side face, and the direction through the sheet. */
+export interface Facet {
+  readonly id: string;
+  readonly kind: FlatFacet["kind"];
   readonly points: readonly Place[];
+  /** The other face, point for point. */
+  readonly far: readonly Place[];
   /** Unit vector from the bench-side face to the other one. */
   readonly through: Place;
 }
@@ -22,204 +34,357 @@ export interface Facet {
 /** How far each bend, edge or tab is turned, by id, 0 flat to 1 finished; one number for all. */
 export type Turned = number | Readonly<Record<string, number>>;
 
+/** A place on the blank carried into space: on its bench-side face and on the other. */
+export interface Lifted {
+  readonly near: Place;
+  readonly far: Place;
+}
+
 const shareOf = (turned: Turned, id: string) => (typeof turned === "number" ? turned : (turned[id] ?? 1));
+const rad = (degrees: number) => (degrees * Math.PI) / 180;
+
+/** Steps an arc is drawn in: even, so that one of their seams is the bend line; none turns by more than 18°. */
+const stepsIn = (angle: number) => 2 * Math.max(1, Math.ceil(angle / 36));
+
+/** A stretch of the flat that becomes an arc: a bend, or one fold of an edge. Distances are outwards from the base. */
+interface Zone {
+  readonly id: string;
+  readonly from: number;
+  readonly to: number;
+  readonly angle: number;
+  readonly way: "up" | "down";
+  readonly radius: number;
+  /** Of the folds of an edge, which are made one after the other: this one, and how many there are. */
+  readonly turn: number;
+  readonly turns: number;
+}
+
+const full = { turn: 1, turns: 1 };
+
+function edgeZones(edge: Edge, thickness: number, along: number): Zone[] {
+  const { turns } = foldedEdge({ kind: edge.kind, thickness, width: edge.width, gap: edge.gap });
+  return turns.map(({ turn, angle, radius, line }) => {
+    // Followed along the middle of the thickness, as the edge's own allowance is.
+    const half = (rad(angle) * (radius + thickness / 2)) / 2;
+    const middle = along - line;
+    return { id: edge.id, from: middle - half, to: middle + half, angle, way: edge.way, radius, turn, turns: turns.length };
+  });
+}
+
+/** Where the base of a chain ends on one side, and what is bent beyond it, from the base outwards. */
+function outwards(chain: FlatChain, side: 1 | -1) {
+  const base = chain.panels.find(({ id }) => id === "base") as FlatChain["panels"][number];
+  const origin = side === 1 ? base.to : base.from;
+  const s = (at: number) => side * (at - origin);
+  const edge = side === 1 ? chain.endEdge : chain.startEdge;
+  const bends = chain.bends
+    .filter(({ baseBefore }) => baseBefore === (side === 1))
+    .map(({ id, from, to, angle, way, radius }): Zone => {
+      const [a, b] = [s(from), s(to)];
+      return { id, from: Math.min(a, b), to: Math.max(a, b), angle, way, radius, ...full };
+    });
+  const edges = edge ? edgeZones(edge, chain.part.thickness, s(side === 1 ? chain.along : 0)) : [];
+  const zones = [...bends, ...edges].toSorted((a, b) => a.from - b.from);
+  // On a leg too short for its folded edge the fold gives way to the bend.
+  let free = Number.NEGATIVE_INFINITY;
+  return {
+    origin,
+    zones: zones.map((zone) => {
+      const from = Math.min(Math.max(zone.from, free), zone.to);
+      free = zone.to;
+      return { ...zone, from };
+    }),
+  };
+}
 
 interface Mark {
   readonly out: number;
   readonly up: number;
-  readonly heading: number;
 }
 
-/** Where the walk along a chain stands after each of its stretches, unfolded lengths kept. */
+/** Where both faces of a chain are at one distance along the flat. */
 interface Station {
   readonly at: number;
-  readonly mark: Mark;
+  readonly near: Mark;
+  readonly far: Mark;
 }
 
-const rad = (degrees: number) => (degrees * Math.PI) / 180;
-
-/** Steps a bend zone is drawn in. */
-const zoneSteps = 6;
+/** How far one fold of an edge is turned, when the whole edge is turned by a share: its folds follow each other. */
+const shareOfTurn = (share: number, { turn, turns }: Zone) => Math.min(1, Math.max(0, share * turns - (turn - 1)));
 
 /**
- * Stations of a chain from its datum edge: straight panels, and each bend zone as an arc.
- * Beyond the first and last panel the sheet goes on straight, so raw edges to be folded stand out from it.
+ * Follows one side of a chain from the base outwards along its bench-side face.
+ *
+ * A bend that is partly turned is an arc over the whole of its zone, wider than when it is finished: its middle line keeps its length, so
+ * the sheet neither grows nor shrinks while it is bent, and at the end the radius is the one wanted.
  */
-function stations(chain: FlatChain, turned: Turned): readonly Station[] {
-  const section = fold(
-    chain,
-    chain.bends.map(({ id }) => shareOf(turned, id)),
-  );
-  const base = chain.panels.findIndex(({ id }) => id === "base");
-  const origin = chain.panels[base]?.from ?? 0;
+function walk(chain: FlatChain, side: 1 | -1, turned: Turned): Station[] {
+  const { thickness } = chain.part;
+  const { origin, zones } = outwards(chain, side);
   const found: Station[] = [];
-  chain.panels.forEach((panel, index) => {
-    const folded = section.panels[index];
-    if (!folded) return;
-    found.push({ at: panel.from, mark: { out: origin + folded.start.x, up: folded.start.z, heading: folded.heading } });
-    found.push({ at: panel.to, mark: { out: origin + folded.end.x, up: folded.end.z, heading: folded.heading } });
-    const bend = chain.bends[index];
-    const next = section.panels[index + 1];
-    if (!bend || !next) return;
-    const arc = section.bends.find(({ id }) => id === bend.id);
-    for (let step = 1; step < zoneSteps; step += 1) {
-      const share = step / zoneSteps;
-      const at = bend.from + share * (bend.to - bend.from);
-      if (!arc) {
-        found.push({
-          at,
-          mark: {
-            out: origin + folded.end.x + share * (next.start.x - folded.end.x),
-            up: folded.end.z + share * (next.start.z - folded.end.z),
-            heading: folded.heading,
-          },
-        });
+  let at = Math.min(0, zones[0]?.from ?? 0);
+  let near: Mark = { out: at, up: 0 };
+  let heading = 0;
+  const note = () =>
+    found.push({
+      at: origin + side * at,
+      near: { out: origin + side * near.out, up: near.up },
+      far: {
+        out: origin + side * (near.out - thickness * Math.sin(heading)),
+        up: near.up + thickness * Math.cos(heading),
+      },
+    });
+  const straight = (to: number) => {
+    near = { out: near.out + (to - at) * Math.cos(heading), up: near.up + (to - at) * Math.sin(heading) };
+    at = to;
+    note();
+  };
+  note();
+  for (const zone of zones) {
+    straight(zone.from);
+    const share = shareOfTurn(shareOf(turned, zone.id), zone);
+    const angle = rad(zone.angle) * share;
+    const sign = zone.way === "up" ? 1 : -1;
+    const finished = zone.way === "up" ? zone.radius + thickness : zone.radius;
+    const length = zone.to - zone.from;
+    const steps = stepsIn(zone.angle);
+    const from = zone.from;
+    // Radius of the bench-side face now: the middle line's, wider while partly turned, and as far from it as when finished.
+    const radius = angle === 0 ? 0 : length / angle + finished - length / rad(zone.angle);
+    for (let step = 1; step <= steps; step += 1) {
+      if (angle === 0) {
+        straight(from + (step * length) / steps);
         continue;
       }
-      const heading = arc.from + share * (arc.to - arc.from);
-      const spoke = heading + (arc.up ? -90 : 90);
-      found.push({
-        at,
-        mark: {
-          out: origin + arc.centre.x + arc.faceRadius * Math.cos(rad(spoke)),
-          up: arc.centre.z + arc.faceRadius * Math.sin(rad(spoke)),
-          heading,
-        },
-      });
+      const turn = angle / steps;
+      const chord = 2 * radius * Math.sin(turn / 2);
+      const towards = heading + (sign * turn) / 2;
+      near = { out: near.out + chord * Math.cos(towards), up: near.up + chord * Math.sin(towards) };
+      heading += sign * turn;
+      at = from + (step * length) / steps;
+      note();
     }
-  });
-  return found.toSorted((a, b) => a.at - b.at);
+  }
+  // One more, for what is straight beyond the last.
+  straight(at + 1);
+  return found;
 }
 
-function markAt(found: readonly Station[], at: number): Mark {
-  const first = found[0] as Station;
-  const last = found.at(-1) as Station;
-  const straight = ({ mark, at: from }: Station): Mark => ({
-    out: mark.out + (at - from) * Math.cos(rad(mark.heading)),
-    up: mark.up + (at - from) * Math.sin(rad(mark.heading)),
-    heading: mark.heading,
-  });
-  if (at <= first.at) return straight(first);
-  if (at >= last.at) return straight(last);
-  const index = found.findIndex((station) => station.at >= at);
-  const a = found[index - 1] as Station;
-  const b = found[index] as Station;
+/** Stations of a chain in the order of their distance from the datum edge. */
+function stations(chain: FlatChain, turned: Turned): readonly Station[] {
+  return [...walk(chain, -1, turned).toReversed(), ...walk(chain, 1, turned)];
+}
+
+const between = (a: number, b: number, share: number) => a + share * (b - a);
+
+/** Both faces at a distance along the chain; beyond its ends the sheet goes on straight. */
+function sectionAt(found: readonly Station[], at: number): { readonly near: Mark; readonly far: Mark } {
+  const later = found.findIndex((station, index) => index > 0 && station.at >= at);
+  const index = later === -1 ? found.length - 1 : later;
+  const [a, b] = [found[index - 1], found[index]] as [Station, Station];
   const share = b.at === a.at ? 0 : (at - a.at) / (b.at - a.at);
-  return {
-    out: a.mark.out + share * (b.mark.out - a.mark.out),
-    up: a.mark.up + share * (b.mark.up - a.mark.up),
-    heading: a.mark.heading + share * (b.mark.heading - a.mark.heading),
+  const mark = (from: Mark, to: Mark): Mark => ({ out: between(from.out, to.out, share), up: between(from.up, to.up, share) });
+  return { near: mark(a.near, b.near), far: mark(a.far, b.far) };
+}
+
+/** Folds places on the blank about the bends of one chain. */
+function liftAlong(found: readonly Station[], axis: Axis): (point: FlatPoint) => Lifted {
+  return (point) => {
+    const { near, far } = sectionAt(found, point[axis]);
+    const place = ({ out, up }: Mark): Place => (axis === "y" ? { x: point.x, y: out, z: up } : { x: out, y: point.y, z: up });
+    return { near: place(near), far: place(far) };
   };
 }
 
-/** Folds a place on the blank about the bends of one chain; the face it lies on is the bench-side one. */
-function lift(found: readonly Station[], axis: Axis, point: FlatPoint): Place {
-  const { out, up } = markAt(found, point[axis]);
-  return axis === "y" ? { x: point.x, y: out, z: up } : { x: out, y: point.y, z: up };
-}
-
-function throughAt(heading: number, axis: Axis): Place {
-  const out = -Math.sin(rad(heading));
-  const up = Math.cos(rad(heading));
-  return axis === "y" ? { x: 0, y: out, z: up } : { x: out, y: 0, z: up };
-}
+const added = (to: Place, a: number, p: Place, b: number, q: Place): Place => ({
+  x: to.x + a * p.x + b * q.x,
+  y: to.y + a * p.y + b * q.y,
+  z: to.z + a * p.z + b * q.z,
+});
 
 /** A tab's own fold: bent about its line while its side is still flat, then carried up with the side. */
-function tabFacets(tab: FlatTab, layout: FlatLayout, found: readonly Station[], axis: Axis, turned: Turned): Facet[] {
+function liftTab(
+  tab: FlatTab,
+  layout: FlatLayout,
+  side: (point: FlatPoint) => Lifted,
+  turned: Turned,
+): (point: FlatPoint) => Lifted {
   const { thickness } = layout.part;
   const [inner, outer] = tab.tangents;
-  const sign = Math.sign(outer - inner) || 1;
-  const angle = 90 * shareOf(turned, tab.id);
-  const face = tab.way === "up" ? tab.radius + thickness : tab.radius;
-  const bendSign = tab.way === "up" ? 1 : -1;
-  const straight = Math.abs(tab.end - outer);
-  /** Distance along the tab's flat to its place: sideways beyond the tangent, off the face of its side, and the angle there. */
-  const bent = (along: number) => {
-    const zone = Math.abs(outer - inner);
-    const share = Math.min(1, along / zone);
-    const at = rad(angle * share);
-    const beyond = Math.max(0, along - zone);
-    if (angle === 0) return { side: along, off: 0, at };
-    const scaled = { side: face * Math.sin(at), off: face * (1 - Math.cos(at)) };
-    return { side: scaled.side + beyond * Math.cos(at), off: scaled.off + beyond * Math.sin(at), at };
-  };
-  const spot = (along: number, across: number): { place: Place; through: Place } => {
-    const { side, off, at } = bent(along);
-    const { heading } = markAt(found, across);
-    const normal = throughAt(heading, axis);
-    const flat = axis === "y" ? { x: inner + sign * side, y: across } : { x: across, y: inner + sign * side };
-    const on = lift(found, axis, flat);
-    const away = bendSign * off;
-    const sideways = axis === "y" ? { x: sign, y: 0, z: 0 } : { x: 0, y: sign, z: 0 };
-    const sin = -bendSign * Math.sin(at);
-    return {
-      place: { x: on.x + away * normal.x, y: on.y + away * normal.y, z: on.z + away * normal.z },
-      through: {
-        x: normal.x * Math.cos(at) + sideways.x * sin,
-        y: normal.y * Math.cos(at) + sideways.y * sin,
-        z: normal.z * Math.cos(at) + sideways.z * sin,
-      },
-    };
-  };
   const zone = Math.abs(outer - inner);
-  const cuts = [...Array.from({ length: zoneSteps + 1 }, (_, step) => (zone * step) / zoneSteps), zone + straight];
-  return cuts.slice(1).map((to, index) => {
-    const from = cuts[index] as number;
-    return {
-      id: tab.id,
-      kind: to > zone + 1e-9 ? "tab" : "bend",
-      points: [spot(from, tab.span.from), spot(to, tab.span.from), spot(to, tab.span.to), spot(from, tab.span.to)].map(
-        ({ place }) => place,
-      ),
-      through: spot((from + to) / 2, tab.span.from).through,
+  const outward = Math.sign(outer - inner) || 1;
+  const sideways: Place = tab.axis === "x" ? { x: outward, y: 0, z: 0 } : { x: 0, y: outward, z: 0 };
+  const sign = tab.way === "up" ? 1 : -1;
+  const finished = Math.PI / 2;
+  const angle = finished * shareOf(turned, tab.id);
+  const radius = angle === 0 ? 0 : zone / angle + (tab.way === "up" ? tab.radius + thickness : tab.radius) - zone / finished;
+  const steps = stepsIn(90);
+  /** Along the side, off its face and the angle there, at the seams of the zone. */
+  const seam = (step: number) => {
+    const at = (angle * step) / steps;
+    const [along, off] = angle === 0 ? [(zone * step) / steps, 0] : [radius * Math.sin(at), radius * (1 - Math.cos(at))];
+    return { along, off, farAlong: along - thickness * sign * Math.sin(at), farOff: sign * off + thickness * Math.cos(at) };
+  };
+  return (point) => {
+    const flat = Math.abs(point[tab.axis] - inner);
+    const root = side(tab.axis === "x" ? { x: inner, y: point.y } : { x: point.x, y: inner });
+    const normal: Place = {
+      x: (root.far.x - root.near.x) / thickness,
+      y: (root.far.y - root.near.y) / thickness,
+      z: (root.far.z - root.near.z) / thickness,
     };
+    const within = Math.min(flat, zone);
+    const step = Math.min(steps - 1, Math.floor((within / zone) * steps + 1e-9));
+    const share = (within / zone) * steps - step;
+    const [a, b] = [seam(step), seam(step + 1)];
+    const beyond = flat - within;
+    const [along, off] = [beyond * Math.cos(angle), beyond * sign * Math.sin(angle)];
+    return {
+      near: added(
+        root.near,
+        between(a.along, b.along, share) + along,
+        sideways,
+        sign * between(a.off, b.off, share) + off,
+        normal,
+      ),
+      far: added(
+        root.near,
+        between(a.farAlong, b.farAlong, share) + along,
+        sideways,
+        between(a.farOff, b.farOff, share) + off,
+        normal,
+      ),
+    };
+  };
+}
+
+interface Slice {
+  readonly polygon: readonly FlatPoint[];
+  /** Its middle along the axis it was cut across. */
+  readonly middle: number;
+}
+
+/** A polygon cut across an axis. */
+function slices(polygon: readonly FlatPoint[], axis: Axis, cuts: readonly number[]): readonly Slice[] {
+  const values = polygon.map((point) => point[axis]);
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const closeTo = 1e-9;
+  const at = [low, ...cuts.filter((cut) => cut > low + closeTo && cut < high - closeTo), high];
+  return at.slice(1).flatMap((to, index) => {
+    const from = at[index] as number;
+    const kept =
+      at.length === 2
+        ? polygon
+        : clipTo(
+            clipTo(polygon, (p) => p[axis] - from),
+            (p) => to - p[axis],
+          );
+    return Math.abs(area(kept)) < closeTo ? [] : [{ polygon: kept, middle: (from + to) / 2 }];
   });
 }
 
-/** A bend zone as flat strips narrow enough to follow its arc. */
-function zoneStrips(piece: FlatPiece): readonly (readonly FlatPoint[])[] {
-  const [a, b, c, d] = piece.polygon as [FlatPoint, FlatPoint, FlatPoint, FlatPoint];
-  const between = (from: FlatPoint, to: FlatPoint, share: number): FlatPoint => ({
-    x: from.x + share * (to.x - from.x),
-    y: from.y + share * (to.y - from.y),
+interface ChainZones {
+  readonly cuts: readonly number[];
+  readonly zoneAt: (at: number) => string | undefined;
+}
+
+function zonesOf(chain: FlatChain): ChainZones {
+  const zones = ([-1, 1] as const).flatMap((side) => {
+    const { origin, zones: found } = outwards(chain, side);
+    return found.map(({ id, from, to, angle }) => {
+      const [a, b] = [origin + side * from, origin + side * to];
+      return { id, from: Math.min(a, b), to: Math.max(a, b), steps: stepsIn(angle) };
+    });
   });
-  return Array.from({ length: zoneSteps }, (_, step) => {
-    const [from, to] = [step / zoneSteps, (step + 1) / zoneSteps];
-    return [between(a, b, from), between(a, b, to), between(d, c, to), between(d, c, from)];
-  });
+  return {
+    cuts: zones
+      .flatMap(({ from, to, steps }) => Array.from({ length: steps + 1 }, (_, step) => between(from, to, step / steps)))
+      .toSorted((a, b) => a - b),
+    zoneAt: (at) => zones.find(({ from, to }) => at > from && at < to)?.id,
+  };
+}
+
+/**
+ * The blank in pieces that stay flat while it is folded: panels, tabs, and narrow strips of every bend and folded edge.
+ *
+ * @returns facets, the same however far anything is turned; reliefs and holes are not taken out of them
+ */
+export function flatFacets(layout: FlatLayout): readonly FlatFacet[] {
+  const zones = new Map(layout.chains.map((chain) => [chain.axis, zonesOf(chain)] as const));
+  const cut = ({ id, polygon }: Pick<FlatPiece, "id" | "polygon">, axis: Axis): FlatFacet[] => {
+    const { cuts, zoneAt } = zones.get(axis) as ChainZones;
+    return slices(polygon, axis, cuts).map((slice): FlatFacet => {
+      const zone = zoneAt(slice.middle);
+      return { id: zone ?? id, kind: zone === undefined ? "panel" : "bend", polygon: slice.polygon, carrier: axis };
+    });
+  };
+  return [
+    ...layout.pieces.flatMap((piece): FlatFacet[] => {
+      if (piece.side) return cut(piece, piece.axis);
+      // Edges folded straight onto the base take a narrow strip of it on each side.
+      const first = zones.has("y") ? cut(piece, "y") : [{ ...piece, kind: "panel" as const }];
+      return first.flatMap((facet) => (facet.kind === "panel" && zones.has("x") ? cut({ ...facet, id: "base" }, "x") : [facet]));
+    }),
+    ...layout.tabs.flatMap((tab) => {
+      const [inner, outer] = tab.tangents;
+      const across = tab.axis === "x" ? "y" : "x";
+      const at = (along: number, up: number): FlatPoint => ({ [tab.axis]: along, [across]: up }) as unknown as FlatPoint;
+      const steps = stepsIn(90);
+      const ends = [...Array.from({ length: steps + 1 }, (_, step) => between(inner, outer, step / steps)), tab.end];
+      return ends.slice(1).map((to, index): FlatFacet => {
+        const from = ends[index] as number;
+        const { from: low, to: high } = tab.span;
+        return {
+          id: tab.id,
+          kind: index === steps ? "tab" : "bend",
+          polygon: [at(from, low), at(to, low), at(to, high), at(from, high)],
+          carrier: tab,
+        };
+      });
+    }),
+  ];
+}
+
+/**
+ * Carries places on the blank into space.
+ *
+ * @param turned - how far each bend is turned
+ * @returns for a facet of this layout, where a place on it is
+ */
+export function lifting(layout: FlatLayout, turned: Turned): (facet: FlatFacet) => (point: FlatPoint) => Lifted {
+  const { thickness } = layout.part;
+  const along = new Map(layout.chains.map((chain) => [chain.axis, liftAlong(stations(chain, turned), chain.axis)] as const));
+  const level = ({ x, y }: FlatPoint): Lifted => ({ near: { x, y, z: 0 }, far: { x, y, z: thickness } });
+  return ({ carrier }) => {
+    if (carrier === undefined) return level;
+    if (typeof carrier === "string") return along.get(carrier) ?? level;
+    return liftTab(carrier, layout, along.get(carrier.axis === "x" ? "y" : "x") ?? level, turned);
+  };
 }
 
 /**
  * Folds the layout in space.
  *
- * @param layout - the flat layout, every length on it unchanged by folding
- * @param turned - how far each bend is turned
- * @returns facets of the bench-side face; folded edges are left standing straight
- * @remarks Geometry only, as `fold`: nothing here knows allowances or deductions. Both chains share the base, so each folds its own legs.
+ * @param layout - the flat layout; along the middle of a bend every length on it is kept while it is turned
+ * @param turned - how far each bend, tab and folded edge is turned
+ * @returns facets with both faces of the sheet
+ * @remarks Geometry only, as `fold`: nothing here knows deductions. Both chains share the base, so each folds its own legs. A double
+ *   folded edge follows the rule's flat length, in which its raw end lies about 1½ thicknesses deeper in the fold than there is room.
  */
 export function foldInSpace(layout: FlatLayout, turned: Turned = 1): readonly Facet[] {
-  const found = new Map(layout.chains.map((chain) => [chain.axis, stations(chain, turned)] as const));
-  const facetOf = (piece: FlatPiece, polygon: readonly FlatPoint[]): Facet => {
-    const kind = piece.kind === "bend" ? "bend" : "panel";
-    const along = found.get(piece.axis);
-    if (!along || !piece.side)
-      return { id: piece.id, kind, points: polygon.map(({ x, y }) => ({ x, y, z: 0 })), through: { x: 0, y: 0, z: 1 } };
-    const values = polygon.map((point) => point[piece.axis]);
-    const middle = (Math.min(...values) + Math.max(...values)) / 2;
+  const lift = lifting(layout, turned);
+  return flatFacets(layout).map((facet) => {
+    const places = facet.polygon.map(lift(facet));
+    const [first, last] = [places[0], places[Math.floor(places.length / 2)]] as [Lifted, Lifted];
+    const middle = (axis: "x" | "y" | "z") => first.far[axis] + last.far[axis] - first.near[axis] - last.near[axis];
+    const [x, y, z] = [middle("x"), middle("y"), middle("z")];
+    const length = Math.hypot(x, y, z);
     return {
-      id: piece.id,
-      kind,
-      points: polygon.map((point) => lift(along, piece.axis, point)),
-      through: throughAt(markAt(along, middle).heading, piece.axis),
+      id: facet.id,
+      kind: facet.kind,
+      points: places.map(({ near }) => near),
+      far: places.map(({ far }) => far),
+      through: { x: x / length, y: y / length, z: z / length },
     };
-  };
-  return [
-    ...layout.pieces.flatMap((piece) =>
-      (piece.kind === "bend" ? zoneStrips(piece) : [piece.polygon]).map((polygon) => facetOf(piece, polygon)),
-    ),
-    ...layout.tabs.flatMap((tab) => {
-      const axis = tab.axis === "x" ? "y" : "x";
-      return tabFacets(tab, layout, found.get(axis) as readonly Station[], axis, turned);
-    }),
-  ];
+  });
 }

@@ -94,3 +94,16 @@ export function narrowest(polygon: readonly FlatPoint[]): { readonly width: numb
   });
   return best;
 }
+
+/**
+ * The part of a polygon on one side of a line.
+ * @param within - 0 on the line, positive on the side that is kept, linear in between
+ */
+export function clipTo(polygon: readonly FlatPoint[], within: (point: FlatPoint) => number): readonly FlatPoint[] {
+  return sidesOf(polygon).flatMap(({ a, b }) => {
+    const [from, to] = [within(a), within(b)];
+    const share = from / (from - to);
+    const crossing = { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
+    return [...(from >= 0 ? [a] : []), ...(from * to < 0 ? [crossing] : [])];
+  });
+}
