@@ -69,8 +69,10 @@ function holeRadius(hole: FlatHole): number {
   return Math.max(x, y);
 }
 
+type Sized = Pick<FlatHole, "shape" | "width" | "height">;
+
 /** The outline a punch would need; a slot has none. */
-function punchOutline({ shape, width, height }: FlatHole): Outline | undefined {
+function punchOutline({ shape, width, height }: Sized): Outline | undefined {
   if (shape === "round") return { shape, diameter: width };
   if (shape === "square") return { shape, width };
   return shape === "rectangle" ? { shape, width, height } : undefined;
@@ -83,7 +85,7 @@ export function punchName(punch: Outline): Phrase {
 }
 
 /** The punch that makes a hole, or undefined where it has to be drilled, sawn or filed. */
-export function punchOf(hole: FlatHole, catalogue: Pick<Catalogue, "shop">) {
+export function punchOf(hole: Sized, catalogue: Pick<Catalogue, "shop">) {
   const outline = punchOutline(hole);
   return outline && punchFor(catalogue.shop.punch, outline);
 }

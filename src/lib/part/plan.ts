@@ -1,5 +1,5 @@
 import { setback } from "../bending/setback.ts";
-import type { Catalogue } from "../catalogue.ts";
+import type { Catalogue, Punch } from "../catalogue.ts";
 import type { InputError } from "../input-error.ts";
 import { InputError as InputProblem } from "../input-error.ts";
 import { type Raw, readInputs } from "../inputs.ts";
@@ -8,10 +8,14 @@ import { swingFor } from "./bend-checks.ts";
 import { type Blank, blankSize } from "./blank.ts";
 import type { Check } from "./check.ts";
 import { checkPart } from "./checks.ts";
+import { type CutList, cutList } from "./cut-list.ts";
 import { bendsOf, type FlatBend, type FlatCorner, type FlatLayout, type FlatTab, flatten, type Span } from "./flatten.ts";
 import { type PartValues, partInputs } from "./form.ts";
+import { type JointSettings, jointSettings } from "./joint-settings.ts";
 import { type HoleShape, type Part, partFrom } from "./model.ts";
+import type { OrderStep } from "./order-step.ts";
 import { bendSpan } from "./outline.ts";
+import { type HoleTool, type PunchStep, punchList, stepOfHole } from "./punch-list.ts";
 import { type ScribeLine, scribeList } from "./scribe.ts";
 import { bendDataRemarks, type FinishedSize, finishedSizes } from "./uncertainty.ts";
 
@@ -26,6 +30,9 @@ export interface PlannedHole {
   readonly height?: number;
   readonly turn?: number;
   readonly panel: string;
+  /** What makes it in this shop; undefined punch: it is drilled, sawn or filed. */
+  readonly by: HoleTool["by"];
+  readonly punch?: Punch;
 }
 
 export interface PlannedBend {
@@ -70,6 +77,16 @@ export interface Plan {
   readonly holes: readonly PlannedHole[];
   readonly corners: readonly FlatCorner[];
   readonly tabs: readonly FlatTab[];
+  /** What is sheared from stock, and the settings of the stop in order. */
+  readonly cuts: CutList;
+  /** What is taken out of the flat blank, in order. */
+  readonly punching: readonly PunchStep[];
+  /** How its tabs are joined; none without tabs. */
+  readonly joints?: JointSettings;
+  /** Its bends in an order this shop's brake can make; none where it was not searched for, or there is none. */
+  readonly order?: readonly OrderStep[];
+  /** Name of the shop it was held against. */
+  readonly shop: string;
   readonly checks: readonly Check[];
   readonly practice: readonly PracticePieces[];
   readonly sizes: readonly FinishedSize[];
@@ -228,6 +245,12 @@ function plannedTab(part: Part, tab: FlatTab): PlannedBend {
   };
 }
 
+function madeBy(steps: readonly PunchStep[], number: number): Pick<PlannedHole, "by" | "punch"> {
+  const tool = stepOfHole(steps, number)?.tool;
+  if (!tool) throw new Error(`hole ${number} is in no step of the punch list`);
+  return tool.by === "punch" ? { by: "punch", punch: tool.punch } : { by: tool.by };
+}
+
 /** The plan of a part that has been read. @throws InputError naming the form field that cannot be used */
 export function planPart(values: PartValues, catalogue: Catalogue): Plan {
   const part = partFrom(values, catalogue);
@@ -235,6 +258,8 @@ export function planPart(values: PartValues, catalogue: Catalogue): Plan {
   const blank = blankSize(layout);
   const scribe = scribeList(layout);
   const practice = practiceFor(layout);
+  const punching = punchList(layout, catalogue);
+  const joints = jointSettings(layout, catalogue);
   const bent = bendsOf(layout).length > 0 || layout.chains.some(({ edgeLines }) => edgeLines.length > 0);
   return {
     part,
@@ -246,15 +271,22 @@ export function planPart(values: PartValues, catalogue: Catalogue): Plan {
       ...layout.tabs.map((tab) => plannedTab(part, tab)),
     ],
     scribe,
-    holes: layout.holes.map((hole) => ({
-      x: hole.flatX,
-      y: hole.flatY,
-      ...(hole.shape === "round" ? { diameter: hole.width } : { width: hole.width, height: hole.height, turn: hole.flatTurn }),
-      shape: hole.shape,
-      panel: hole.panel,
-    })),
+    holes: layout.holes.map(
+      (hole): PlannedHole => ({
+        x: hole.flatX,
+        y: hole.flatY,
+        ...(hole.shape === "round" ? { diameter: hole.width } : { width: hole.width, height: hole.height, turn: hole.flatTurn }),
+        shape: hole.shape,
+        panel: hole.panel,
+        ...madeBy(punching, hole.number),
+      }),
+    ),
     corners: layout.corners,
     tabs: layout.tabs,
+    cuts: cutList(layout, blank, practice, catalogue),
+    punching,
+    ...(joints && { joints }),
+    shop: catalogue.shop.name,
     checks: checkPart(layout, catalogue),
     practice,
     sizes: finishedSizes(layout, catalogue),

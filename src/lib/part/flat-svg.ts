@@ -1,0 +1,59 @@
+import { type Drawing, drawingOf, type LayerId, layers, type Mark, pathData } from "./drawing.ts";
+import type { Plan } from "./plan.ts";
+
+/** Room round the blank [mm]: half the width of a line, and the ends of centre lines. */
+const margin = 5;
+
+/** ISO 128: what is there is drawn wide, what is only marked narrow, centre lines long-dashed dotted. Widths in mm. */
+const wide = 0.5;
+const narrow = 0.25;
+const styles: Readonly<Record<LayerId, string>> = {
+  outline: `stroke-width="${wide}"`,
+  "relief-holes": `stroke-width="${wide}"`,
+  holes: `stroke-width="${wide}"`,
+  "hole-centres": `stroke-width="${narrow}" stroke-dasharray="3 0.75 0.25 0.75"`,
+  "bend-lines": `stroke-width="${narrow}"`,
+  "bend-zones": `stroke-width="${narrow}"`,
+  "sight-lines": `stroke-width="${narrow}"`,
+  "fold-lines": `stroke-width="${narrow}"`,
+};
+
+const escaped = (text: string) =>
+  text.replace(/[&<>"]/g, (sign) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[sign] as string);
+
+/** Characters XML cannot hold, however they are written. */
+const clean = (text: string) =>
+  escaped([...text].filter((sign) => sign >= " " && sign !== "\ufffe" && sign !== "\uffff").join(""));
+
+/**
+ * The flat layout as an SVG file at full size: one unit of its view box is a millimetre, and so is its width and height.
+ *
+ * @returns the text of the file. Layers are groups with the ids of `layers`; an empty layer is left out
+ * @remarks The blank's south-west corner lies 5 mm from the left and from the bottom of the picture.
+ */
+export function flatSvg(plan: Pick<Plan, "layout" | "bends" | "blank" | "part">): string {
+  const { blank, part } = plan;
+  const drawing: Drawing = drawingOf(plan);
+  const width = blank.width + 2 * margin;
+  const height = blank.depth + 2 * margin;
+  const place = ({ x, y }: { x: number; y: number }) => ({ x: x + margin, y: height - margin - y });
+  const size = (value: number) => String(Number(value.toFixed(3)));
+  const drawn = (mark: Mark) => {
+    const name = "name" in mark && mark.name !== undefined ? `<title>${clean(mark.name)}</title>` : "";
+    if (mark.kind === "circle") {
+      const { x, y } = place(mark.centre);
+      return `<circle cx="${size(x)}" cy="${size(y)}" r="${size(mark.radius)}"/>`;
+    }
+    const d = pathData(mark, place);
+    return name === "" ? `<path d="${d}"/>` : `<path d="${d}">${name}</path>`;
+  };
+  const groups = (Object.keys(layers) as LayerId[])
+    .filter((id) => drawing[id].length > 0)
+    .map((id) => `<g id="${id}" ${styles[id]}>\n${drawing[id].map(drawn).join("\n")}\n</g>`);
+  return `<?xml version="1.0" encoding="UTF-8"?>
+<svg xmlns="http://www.w3.org/2000/svg" width="${size(width)}mm" height="${size(height)}mm" viewBox="0 0 ${size(width)} ${size(height)}" fill="none" stroke="#000" stroke-linejoin="round">
+<title>${clean(`${part.name}: flat layout, front face up, ${size(blank.width)} × ${size(blank.depth)} mm, ${part.material.name}, ${size(part.thickness)} mm thick`)}</title>
+${groups.join("\n")}
+</svg>
+`;
+}
