@@ -1,6 +1,6 @@
 import type { FlatCorner, FlatLayout } from "./flatten.ts";
 import { area } from "./geometry.ts";
-import type { Hole } from "./model.ts";
+import type { Hole, Part } from "./model.ts";
 
 export interface Blank {
   /** West to east [mm] */
@@ -10,6 +10,11 @@ export interface Blank {
   /** Of one finished part, notches and holes out [kg] */
   readonly mass: number;
 }
+
+/** A sheet cut to its outline and pierced, whatever is done to it afterwards. */
+export type CutSheet = Pick<FlatLayout, "chains" | "corners" | "depth" | "holes" | "outline" | "width"> & {
+  readonly part: Pick<Part, "holes" | "material" | "thickness">;
+};
 
 /** Area of a hole [mm²]. */
 function holeArea({ shape, width, height }: Hole): number {
@@ -34,7 +39,7 @@ function reliefArea({ x, y, notch, relief }: FlatCorner): number {
  * Size and mass of the blank.
  * @returns width, depth [mm]; mass [kg] = (area of the outline − holes − reliefs) · T · ρ
  */
-export function blankSize({ part, width, depth, outline, corners }: FlatLayout): Blank {
+export function blankSize({ part, width, depth, outline, corners }: CutSheet): Blank {
   const out =
     part.holes.reduce((sum, hole) => sum + holeArea(hole), 0) + corners.reduce((sum, corner) => sum + reliefArea(corner), 0);
   const cubicMetres = ((area(outline) - out) * part.thickness) / 1e9;

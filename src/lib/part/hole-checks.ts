@@ -4,11 +4,12 @@ import { perimeter } from "../punching/perimeter.ts";
 import { punchForce } from "../punching/punch-force.ts";
 import { punchFor, roundPunches } from "../punching/shop-punches.ts";
 import { mm, type Phrase, say } from "../quantity/phrase.ts";
+import type { CutSheet } from "./blank.ts";
 import { type Check, check, percent, practice, shopRule } from "./check.ts";
-import { type FlatHole, type FlatLayout, holeReach } from "./flatten.ts";
+import { type FlatHole, holeReach } from "./flatten.ts";
 import { depthIn } from "./geometry.ts";
 
-function holeRulesFor(layout: FlatLayout, hole: FlatHole): Check[] {
+function holeRulesFor(layout: CutSheet, hole: FlatHole): Check[] {
   const { part } = layout;
   const { thickness } = part;
   // Distances to a bend are measured to its tangent line here, so the radius is not part of them.
@@ -91,7 +92,7 @@ export function punchOf(hole: Sized, catalogue: Pick<Catalogue, "shop">) {
 }
 
 /** Force, throat and size of the punch that one kind of hole takes. */
-function punchChecks(layout: FlatLayout, catalogue: Catalogue): Check[] {
+function punchChecks(layout: CutSheet, catalogue: Catalogue): Check[] {
   const { part } = layout;
   const { punch: set } = catalogue.shop;
   const checks: Check[] = [];
@@ -161,7 +162,7 @@ function punchChecks(layout: FlatLayout, catalogue: Catalogue): Check[] {
 }
 
 /** Narrowest metal between two holes. */
-function spacingCheck(layout: FlatLayout): Check[] {
+function spacingCheck(layout: CutSheet): Check[] {
   const { part, holes } = layout;
   const { minSpacing } = holeLimits({ family: part.material.family, thickness: part.thickness, radius: 0 });
   let least: { between: number; a: FlatHole; b: FlatHole } | undefined;
@@ -187,7 +188,7 @@ function spacingCheck(layout: FlatLayout): Check[] {
 }
 
 /** Everything that is punched. */
-export function holeChecks(layout: FlatLayout, catalogue: Catalogue): readonly Check[] {
+export function holeChecks(layout: CutSheet, catalogue: Catalogue): readonly Check[] {
   return [
     ...layout.holes.flatMap((hole) => holeRulesFor(layout, hole)),
     ...spacingCheck(layout),

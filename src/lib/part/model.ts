@@ -240,7 +240,8 @@ function chainOf(values: PartValues, axis: Axis): Chain | undefined {
 const basePanel = (values: PartValues, axis: Axis): Panel =>
   axis === "y" ? { id: "base", length: values.depth, field: "depth" } : { id: "base", length: values.width, field: "width" };
 
-function holesOf(values: PartValues): Hole[] {
+/** Every hole of a form, numbered; those of hole circles one by one. @throws InputError for a square one that is not square */
+export function holesOf(values: Pick<PartValues, "holes" | "cutouts" | "circles">): Hole[] {
   const round = values.holes.map(({ panel, x, y, diameter }, index) => ({
     field: `holes.${index}`,
     panel,

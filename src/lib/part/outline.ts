@@ -2,10 +2,8 @@ import { setback } from "../bending/setback.ts";
 import { reliefHole } from "../cutting/corner-notch.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
-import { rivetSizeFor } from "../joining/rivets.ts";
-import { jointSpacing } from "../joining/spot-spacing.ts";
+import { jointRow } from "../joining/joint-row.ts";
 import { atLeast, mm, say } from "../quantity/phrase.ts";
-import { rivetDistances } from "../stock/rivet-spacing.ts";
 import type { FlatBend, FlatChain, FlatPanel, Frame } from "./flatten.ts";
 import { fold } from "./fold.ts";
 import type { Side } from "./form.ts";
@@ -359,35 +357,6 @@ function tabShape(
   return { inner, outer: inner + allowance + flat, from, to, allowance, wallOut: leg.bend.radius - part.radius };
 }
 
-/** Rivets further apart than this let the sheets gape between them [diameters]; common practice. */
-const widestRivets = 8;
-
-function spacingOf(joint: "spots" | "rivets", thickness: number) {
-  try {
-    if (joint === "spots") return { spacing: jointSpacing(thickness) };
-    const rivet = rivetSizeFor(thickness).diameter;
-    return {
-      rivet,
-      spacing: { pitch: rivetDistances.spacing * rivet, edge: rivetDistances.edge * rivet, widestPitch: widestRivets * rivet },
-    };
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    throw new InputError("thickness", thickness, error.phrase);
-  }
-}
-
-function jointPlaces(part: Part, length: number): { readonly places: readonly number[]; readonly rivet?: number } {
-  const { joint } = part.corners.tabs as NonNullable<Part["corners"]["tabs"]>;
-  const { rivet, spacing } = spacingOf(joint, part.thickness);
-  const room = length - 2 * spacing.edge;
-  if (room < spacing.pitch) return { places: [length / 2], ...(rivet !== undefined && { rivet }) };
-  const spaces = Math.max(1, Math.min(Math.floor(room / spacing.pitch), Math.ceil(room / spacing.widestPitch)));
-  return {
-    places: Array.from({ length: spaces + 1 }, (_, index) => spacing.edge + (room * index) / spaces),
-    ...(rivet !== undefined && { rivet }),
-  };
-}
-
 /** The part of an end line beyond s, with a point at s. */
 function beyond(line: EndLine, s: number): EndLine {
   const kept = line.filter((point) => point.s > s);
@@ -489,7 +458,11 @@ export function trace(part: Part, chains: readonly FlatChain[], frame: Frame, ta
     const sign = outwards(otherSide);
     const at = (reach: number) => tangent(otherSide) + sign * reach;
     const outward = (s: number) => tangent(tabSide) + outwards(tabSide) * s;
-    const { places, rivet } = jointPlaces(part, shape.to - shape.from);
+    const { places, rivet } = jointRow({
+      joint: part.corners.tabs?.joint ?? "spots",
+      thickness: part.thickness,
+      length: shape.to - shape.from,
+    });
     const middle = (shape.inner + shape.allowance + shape.outer) / 2;
     tabs.push({
       id: `${leg.panel.id}.tab-${otherSide}`,

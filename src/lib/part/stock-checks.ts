@@ -2,13 +2,12 @@ import type { Catalogue } from "../catalogue.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { carriedRatings } from "../shop/carry-over.ts";
 import { oneLifter } from "../stock/sheet-mass.ts";
-import { blankSize } from "./blank.ts";
+import { blankSize, type CutSheet } from "./blank.ts";
 import { type Check, check, percent, shopRule } from "./check.ts";
-import type { FlatLayout } from "./flatten.ts";
 import { fitShare } from "./model.ts";
 
 /** Whether a sheet in stock is thick, long and wide enough. */
-export function stockChecks(layout: FlatLayout, catalogue: Catalogue): Check[] {
+export function stockChecks(layout: CutSheet, catalogue: Catalogue): Check[] {
   const { material, thickness } = layout.part;
   const ofMaterial = catalogue.shop.stock.filter((sheet) => sheet.material === material.id);
   const nearest = ofMaterial.toSorted((a, b) => Math.abs(a.thickness - thickness) - Math.abs(b.thickness - thickness))[0];
@@ -63,7 +62,7 @@ export function stockChecks(layout: FlatLayout, catalogue: Catalogue): Check[] {
 }
 
 /** The shear, the corner cutter and the person who carries the sheet. */
-export function cutChecks(layout: FlatLayout, catalogue: Catalogue): Check[] {
+export function cutChecks(layout: CutSheet, catalogue: Catalogue): Check[] {
   const { part, corners } = layout;
   const { shear, cornerCutter } = catalogue.shop;
   const carried = carriedRatings(catalogue).find(({ material }) => material === part.material.id);
