@@ -1,0 +1,67 @@
+import { fingerSet } from "../../bending/finger-set.ts";
+import { InputError } from "../../input-error.ts";
+import type { Limits } from "./crossing.ts";
+import type { FormingBrake } from "./job.ts";
+import { closeTo } from "./sweep.ts";
+
+/** Fingers for a bend. */
+export interface Fingers {
+  /** `row`: the whole row may stay. `beside`: a formed side rises beside them. `between`: they stand between two formed sides. */
+  readonly place: "row" | "beside" | "between";
+  /** Wide to narrow [mm]: the set between the sides, or the least that covers the bend. */
+  readonly chosen: readonly number[];
+  readonly total: number;
+  /** Inside width between the sides [mm]; only for `between`. */
+  readonly room?: number;
+  /** Left free, both ends together [mm]; only for `between`. */
+  readonly clearance?: number;
+}
+
+const sum = (widths: readonly number[]) => widths.reduce((total, width) => total + width, 0);
+/** The widest box that a set of fingers is worked out for [mm]. */
+const widestBox = 6000;
+const narrowestBox = 5;
+const largestGap = 100;
+
+/** The fewest millimetres of fingers that cover a bend: the widest set that may be left out of the row is left out. */
+function covering({ fingers, bareEnd, rating }: FormingBrake, length: number): Fingers | undefined {
+  const wide = [...fingers].sort((a, b) => b - a);
+  const all = sum(wide);
+  if (length > rating.length + closeTo || length > all + 2 * bareEnd + closeTo) return undefined;
+  const spare = Math.min(widestBox, all - length);
+  let chosen = wide;
+  if (spare >= Math.max(narrowestBox, ...fingers.slice(0, 0), Math.min(...fingers))) {
+    const dropped = [...fingerSet({ boxWidth: spare, fingers, gap: 0 }).chosen];
+    chosen = wide.filter((finger) => {
+      const at = dropped.indexOf(finger);
+      if (at >= 0) dropped.splice(at, 1);
+      return at < 0;
+    });
+  }
+  return { place: "row", chosen, total: sum(chosen) };
+}
+
+function between({ fingers, clearance }: FormingBrake, room: number): Fingers | undefined {
+  if (room < narrowestBox || room > widestBox) return undefined;
+  try {
+    return { place: "between", room, ...fingerSet({ boxWidth: room, fingers, gap: Math.min(largestGap, 2 * clearance) }) };
+  } catch (error) {
+    // Not even the narrowest finger fits.
+    if (error instanceof InputError && error.field === "boxWidth") return undefined;
+    throw error;
+  }
+}
+
+/**
+ * Fingers for a bend of some length between the lines that limit them; undefined when none do.
+ * Between two sides the set is the widest that fits; what it leaves bare at both ends together must not be more than the brake can.
+ */
+export function fingersFor(brake: FormingBrake, length: number, { left, right }: Limits): Fingers | undefined {
+  const room = right - left;
+  if (Number.isFinite(room)) {
+    const set = between(brake, room);
+    return set && set.total >= length - 2 * brake.bareEnd - closeTo ? set : undefined;
+  }
+  const set = covering(brake, length);
+  return set && (Number.isFinite(left) || Number.isFinite(right) ? { ...set, place: "beside" } : set);
+}
