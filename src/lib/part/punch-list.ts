@@ -90,12 +90,11 @@ function isPlainNotch({ outline, width, depth }: FlatLayout, { notch, sides, gui
   return guide.x > closeTo && guide.y > closeTo && !within && has(notch.x, edge.y) && has(edge.x, notch.y);
 }
 
-function notchTool(layout: FlatLayout, corner: FlatCorner, { materials, shop }: Data): NotchTool {
-  const { material, thickness } = layout.part;
+/** @param thickest - sheet of the part's metal that the corner cutter takes [mm] */
+function notchTool(layout: FlatLayout, corner: FlatCorner, thickest: number, largestSide: number): NotchTool {
   if (!isPlainNotch(layout, corner)) return { by: "lines", why: "shape" };
-  if (Math.max(corner.guide.x, corner.guide.y) > shop.cornerCutter.largestSide + closeTo) return { by: "lines", why: "size" };
-  const carried = carriedRatings({ materials, shop }).find((row) => row.material === material.id);
-  if (carried && thickness > carried.cornerCutter + closeTo) return { by: "lines", why: "thickness" };
+  if (Math.max(corner.guide.x, corner.guide.y) > largestSide + closeTo) return { by: "lines", why: "size" };
+  if (layout.part.thickness > thickest + closeTo) return { by: "lines", why: "thickness" };
   return { by: "corner-cutter" };
 }
 
@@ -164,18 +163,22 @@ export function punchList(layout: FlatLayout, catalogue: Data): readonly PunchSt
         shapes.indexOf(a.shape) - shapes.indexOf(b.shape) ||
         a.width * a.height - b.width * b.height,
     );
-  const sameGuides = (a: FlatCorner, b: FlatCorner) =>
-    Math.abs(a.guide.x - b.guide.x) < sameSize &&
-    Math.abs(a.guide.y - b.guide.y) < sameSize &&
-    notchTool(layout, a, catalogue).by === notchTool(layout, b, catalogue).by;
-  const notchSteps = grouped<FlatCorner>(layout.corners, sameGuides).map((group): Omit<NotchStep, "number"> => {
-    const [corner] = group;
+  const { largestSide } = catalogue.shop.cornerCutter;
+  const carried = layout.corners.length > 0 ? carriedRatings(catalogue) : [];
+  const thickest = carried.find(({ material }) => material === layout.part.material.id)?.cornerCutter ?? 0;
+  const notches = layout.corners.map((corner) => ({ corner, tool: notchTool(layout, corner, thickest, largestSide) }));
+  const sameGuides = (a: (typeof notches)[number], b: (typeof notches)[number]) =>
+    Math.abs(a.corner.guide.x - b.corner.guide.x) < sameSize &&
+    Math.abs(a.corner.guide.y - b.corner.guide.y) < sameSize &&
+    a.tool.by === b.tool.by;
+  const notchSteps = grouped(notches, sameGuides).map((group): Omit<NotchStep, "number"> => {
+    const [{ corner, tool }] = group;
     return {
       kind: "notch",
-      for: group.map(({ id }) => id),
+      for: group.map((each) => each.corner.id),
       guide: corner.guide,
       ...(corner.relief?.kind === "notch" && { square: corner.relief.size }),
-      tool: notchTool(layout, corner, catalogue),
+      tool,
     };
   });
   return [...reliefSteps, ...holeSteps, ...notchSteps].map((step, index) => ({ number: index + 1, ...step }) as PunchStep);
