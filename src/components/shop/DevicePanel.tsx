@@ -5,6 +5,7 @@ import type { LengthView } from "../../lib/quantity/format.ts";
 import type { ParseContext } from "../../lib/quantity/parse.ts";
 import { shopLists, shopName, shopSections } from "../../lib/shop/fields.ts";
 import { fieldAt, fileFrom, fileOf, formFrom, lineFrom, type ShopFile, shopInputs } from "../../lib/shop/form.ts";
+import type { ShopFault } from "../../lib/shop/read-shop.ts";
 import { bendsCsv, shopText } from "../../lib/shop/write-shop.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
 import { Field, type Form, fieldId } from "../calculator/Fields.tsx";
@@ -26,6 +27,7 @@ import {
   shopFrom,
   type Trouble,
   today,
+  unreadable,
 } from "./shelf.ts";
 
 interface Props {
@@ -58,14 +60,14 @@ function saveFile(name: string, type: string, text: string): void {
 const troubleWords = (what: string, trouble: Trouble): string =>
   trouble.why === "off"
     ? "This browser keeps nothing for these pages: changes hold only until the page is left. Save them as a file."
-    : trouble.why === "newer"
-      ? `${what} on this device come from a newer version of these pages. They are left as they are; load the page again.`
-      : `${what} on this device could not be read. They were not deleted: the browser keeps them under “${trouble.movedTo}”.`;
+    : `${what} on this device come from a newer version of these pages. They are left as they are; load the page again.`;
 
 interface Kept {
   readonly shop?: KeptShop | undefined;
   readonly bends: readonly ShopFile[];
   readonly troubles: readonly string[];
+  /** Names under which the browser keeps what could not be read. */
+  readonly unreadable: readonly string[];
   readonly aside?: KeptShop | undefined;
 }
 
@@ -73,14 +75,19 @@ function look(): Kept {
   const store = deviceStore();
   const shop = findShop(store);
   const bends = findBends(store);
-  const troubles = [
-    ...(shop.trouble ? [troubleWords("The changes to the shop", shop.trouble)] : []),
-    ...(bends.trouble && bends.trouble.why !== "off" ? [troubleWords("The measured bends", bends.trouble)] : []),
-  ];
-  return { shop: shop.kept, bends: bends.kept?.bends ?? [], troubles, aside: asideShop(store) };
+  const told = (trouble: Trouble | undefined, what: string) =>
+    trouble && trouble.why !== "unreadable" ? [troubleWords(what, trouble)] : [];
+  const troubles = new Set([...told(shop.trouble, "The changes to the shop"), ...told(bends.trouble, "The measured bends")]);
+  return {
+    shop: shop.kept,
+    bends: bends.kept?.bends ?? [],
+    troubles: [...troubles],
+    unreadable: unreadable(store),
+    aside: asideShop(store),
+  };
 }
 
-const nothing: Kept = { bends: [], troubles: [] };
+const nothing: Kept = { bends: [], troubles: [], unreadable: [] };
 
 /** The shop as it is changed and measured on this device. */
 export function DevicePanel({ catalogue, file }: Props) {
@@ -119,15 +126,11 @@ export function DevicePanel({ catalogue, file }: Props) {
   const store = deviceStore();
   const current = useMemo(() => shopFrom(fileFrom(raw), catalogue), [raw, catalogue]);
   const lines = rowsAt(raw, bendsField).map((row) => lineFrom(shopLists.bends.list.columns, row));
-  const problems = new Map<string, string>();
-  if (editing || kept.shop) for (const { path, message } of current.faults) problems.set(fieldAt(path), message);
-  const shopProblems = editing || kept.shop ? current.faults.length : 0;
-  let bendProblems = 0;
-  for (const [index, faults] of bendFaults(lines, catalogue).entries())
-    for (const { path, message } of faults) {
-      bendProblems++;
-      problems.set([bendsField, index, ...path].join("."), message);
-    }
+  const shopProblems = editing || kept.shop ? current.faults : [];
+  const bendProblems = bendFaults(lines, catalogue).flatMap((faults, index) =>
+    faults.map(({ path, message }) => ({ path: [bendsField, index, ...path], message })),
+  );
+  const problems = messages([...shopProblems, ...bendProblems]);
 
   /** Keeps the values of the form: those of the shop once they can be used, and until then beside the last that could. */
   const keepRaw = (next: Raw) => {
@@ -319,16 +322,37 @@ export function DevicePanel({ catalogue, file }: Props) {
           {trouble}
         </p>
       ))}
+      {kept.unreadable.map((name) => (
+        <div class="unreadable" key={name}>
+          <p class="message" role="alert">
+            Something kept on this device could not be read. It was not deleted: the browser keeps it under “{name}”.
+          </p>
+          <div class="actions">
+            <button type="button" onClick={() => saveFile(`${name}.txt`, "text/plain", store?.getItem(name) ?? "")}>
+              Save it as a file
+            </button>
+            <button
+              type="button"
+              onClick={() => {
+                store?.removeItem(name);
+                setKept(look());
+              }}
+            >
+              Delete it
+            </button>
+          </div>
+        </div>
+      ))}
       {unsaved && (
         <p class="message" role="alert">
           This browser could not keep the last change: its storage is off or full. It holds until the page is left. Save it as a
           file.
         </p>
       )}
-      {shopProblems > 0 && (
+      {shopProblems.length > 0 && (
         <p class="message" role="status">
-          {shopProblems === 1 ? "One value needs another entry" : `${shopProblems} values need other entries`}; until then the
-          last values that could be used count.
+          {shopProblems.length === 1 ? "One value needs another entry." : `${shopProblems.length} values need other entries.`}{" "}
+          Until then the last values that could be used count.
         </p>
       )}
       <div class="actions">
@@ -390,7 +414,7 @@ export function DevicePanel({ catalogue, file }: Props) {
           <h3 id="kept-bends">Bends measured on this device</h3>
           <p>
             They come before those of the file.{" "}
-            {bendProblems > 0 && "A line with a fault is kept, but not used until it is corrected. "}
+            {bendProblems.length > 0 && "A line with a fault is kept, but not used until it is corrected. "}
             Practice pieces put theirs here.
           </p>
           <form class="shop-form" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
@@ -427,6 +451,27 @@ function rowsAt(raw: Raw, field: string): readonly RawRow[] {
 }
 
 const inputAt = (field: string): Input | undefined => (field === bendsField ? shopLists.bends.list : shopInputs[field]);
+
+/** The message at each field. In a line of a list it names its column, and what is empty is said once. */
+function messages(faults: readonly ShopFault[]): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  const empty = new Map<string, { readonly field: string; readonly names: string[] }>();
+  for (const { path, message } of faults) {
+    const field = fieldAt(path);
+    const list = inputAt(path.slice(0, -2).join("."));
+    const label = list?.kind === "list" ? list.columns[String(path.at(-1))]?.label : undefined;
+    if (!label) found.set(field, message);
+    else if (message !== "is empty" && message !== "is missing") found.set(field, `${label}: ${message}`);
+    else {
+      const row = path.slice(0, -1).join(".");
+      const first = empty.get(row);
+      if (first) first.names.push(label);
+      else empty.set(row, { field, names: [label] });
+    }
+  }
+  for (const { field, names } of empty.values()) found.set(field, `Not filled in yet: ${names.join(", ")}`);
+  return found;
+}
 
 const concerns = (problems: ReadonlyMap<string, string>, section: string) =>
   [...problems.keys()].some((field) => field === section || field.startsWith(`${section}.`));

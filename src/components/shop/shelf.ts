@@ -63,6 +63,16 @@ function quarantine(store: Store, key: string, text: string): string {
   return name;
 }
 
+/** Names under which something waits that could not be read. */
+export function unreadable(store: Pick<Storage, "length" | "key"> | undefined): string[] {
+  try {
+    const names = Array.from({ length: store?.length ?? 0 }, (_, index) => store?.key(index) ?? "");
+    return names.filter((name) => [shopShelf, bendShelf].some((shelf) => name.startsWith(`${shelf}.unreadable`))).sort();
+  } catch {
+    return [];
+  }
+}
+
 function find<Kept>(store: Store | undefined, key: string, isKept: (value: ShopFile) => boolean): Found<Kept> {
   let text: string | null;
   try {

@@ -34,6 +34,7 @@ export const isBare = ({ quantity }: QuantityInput) => quantity === "count" || q
 
 function readNumber(input: QuantityInput, given: unknown): number | string {
   const value = typeof given === "string" && /^\s*[\d.]+\s*$/.test(given) ? Number(given) : given;
+  if (given === "") return "is empty";
   if (typeof value !== "number") return `${shown(given)}; it must be a number`;
   const { min, max } = input;
   const inside = value >= min && value <= max;
