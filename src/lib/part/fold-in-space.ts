@@ -42,6 +42,8 @@ export interface Lifted {
 
 const shareOf = (turned: Turned, id: string) => (typeof turned === "number" ? turned : (turned[id] ?? 1));
 const rad = (degrees: number) => (degrees * Math.PI) / 180;
+/** A bend turned by less lies flat: its radius would be beyond what numbers hold [rad]. */
+const leastTurn = 1e-7;
 
 /** Steps an arc is drawn in: even, so that one of their seams is the bend line; none turns by more than 18°. */
 const stepsIn = (angle: number) => 2 * Math.max(1, Math.ceil(angle / 36));
@@ -143,7 +145,8 @@ function walk(chain: FlatChain, side: 1 | -1, turned: Turned): Station[] {
   for (const zone of zones) {
     straight(zone.from);
     const share = shareOfTurn(shareOf(turned, zone.id), zone);
-    const angle = rad(zone.angle) * share;
+    const wanted = rad(zone.angle) * share;
+    const angle = wanted < leastTurn ? 0 : wanted;
     const sign = zone.way === "up" ? 1 : -1;
     const finished = zone.way === "up" ? zone.radius + thickness : zone.radius;
     const length = zone.to - zone.from;
@@ -216,7 +219,8 @@ function liftTab(
   const sideways: Place = tab.axis === "x" ? { x: outward, y: 0, z: 0 } : { x: 0, y: outward, z: 0 };
   const sign = tab.way === "up" ? 1 : -1;
   const finished = Math.PI / 2;
-  const angle = finished * shareOf(turned, tab.id);
+  const wanted = finished * shareOf(turned, tab.id);
+  const angle = wanted < leastTurn ? 0 : wanted;
   const radius = angle === 0 ? 0 : zone / angle + (tab.way === "up" ? tab.radius + thickness : tab.radius) - zone / finished;
   const steps = stepsIn(90);
   /** Along the side, off its face and the angle there, at the seams of the zone. */
