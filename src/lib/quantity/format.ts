@@ -14,7 +14,9 @@ const thinSpace = "\u202f";
 
 /** A number for reading: grouped in threes above 9999, a true minus sign, no negative zero. */
 export function formatNumber(value: number, decimals: number): string {
-  const fixed = Math.abs(value).toFixed(decimals);
+  // A decimal half has no exact binary form: 3.175 would print as 3.17 where everyone who sees the number expects 3.18.
+  const size = Math.abs(value);
+  const fixed = (size + size * 1e-12).toFixed(decimals);
   const [whole = "0", part] = fixed.split(".");
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, thinSpace) : whole;
   const negative = value < 0 && Number(fixed) !== 0;
