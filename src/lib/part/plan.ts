@@ -13,7 +13,7 @@ import { bendsOf, type FlatBend, type FlatCorner, type FlatLayout, type FlatTab,
 import { type PartValues, partInputs } from "./form.ts";
 import { type JointSettings, jointSettings } from "./joint-settings.ts";
 import { type HoleShape, type Part, partFrom } from "./model.ts";
-import type { OrderStep } from "./order-step.ts";
+import type { BendOrder } from "./order/order.ts";
 import { bendSpan } from "./outline.ts";
 import { type HoleTool, type PunchStep, punchList, stepOfHole } from "./punch-list.ts";
 import { type ScribeLine, scribeList } from "./scribe.ts";
@@ -83,8 +83,8 @@ export interface Plan {
   readonly punching: readonly PunchStep[];
   /** How its tabs are joined; none without tabs. */
   readonly joints?: JointSettings;
-  /** Its bends in an order this shop's brake can make; none where it was not searched for, or there is none. */
-  readonly order?: readonly OrderStep[];
+  /** Its bends in an order this shop's brake can make, or why there is none; left out where it was not searched for. */
+  readonly order?: BendOrder;
   /** Name of the shop it was held against. */
   readonly shop: string;
   readonly checks: readonly Check[];

@@ -1,5 +1,6 @@
 import type { Catalogue } from "../catalogue.ts";
 import { phraseText } from "../quantity/phrase.ts";
+import type { BendOrder } from "./order/order.ts";
 import { datumEdges, type Plan } from "./plan.ts";
 
 /** The plan as plain JSON, lengths in mm at full precision: what the command line prints. */
@@ -22,7 +23,7 @@ export function planReport(plan: Plan, catalogue: Catalogue) {
     cuts: plan.cuts,
     punching: plan.punching,
     ...(plan.joints && { joints: plan.joints }),
-    ...(plan.order && { order: plan.order.map(({ why, ...step }) => ({ ...step, why: phraseText(why) })) }),
+    ...(plan.order && { order: orderReport(plan.order) }),
     checks: plan.checks.map(({ why, ...check }) => ({ ...check, why: phraseText(why) })),
     practice: plan.practice,
     uncertainty: plan.sizes,
@@ -30,4 +31,23 @@ export function planReport(plan: Plan, catalogue: Catalogue) {
     remarks: plan.remarks.map(({ level, phrase }) => ({ level, text: phraseText(phrase) })),
     cautions: plan.cautions.map((id) => catalogue.cautions[id]?.text ?? id),
   };
+}
+
+/** The order of bends in words and numbers, or what stops it. */
+function orderReport(order: BendOrder) {
+  if ("steps" in order)
+    return order.steps.map(({ bend, faceUp, onLeaf, turnedOver, turned, fingers, why }) => ({
+      bend,
+      faceUp,
+      onLeaf,
+      turnedOver,
+      turned,
+      fingers: fingers.chosen,
+      why: phraseText(why),
+    }));
+  if ("trapped" in order) {
+    const { why, remedies, made: _, ...trapped } = order.trapped;
+    return { trapped: { ...trapped, why: phraseText(why), remedies: remedies.map(({ phrase }) => phraseText(phrase)) } };
+  }
+  return { stopped: true };
 }
