@@ -1,4 +1,4 @@
-import { type Document, isMap, isScalar, isSeq, LineCounter, type ParsedNode, parseDocument } from "yaml";
+import { type Document, isMap, isScalar, isSeq, LineCounter, type ParsedNode, parseDocument, visit } from "yaml";
 import type { z } from "zod";
 
 type Path = readonly PropertyKey[];
@@ -128,7 +128,24 @@ export function parseYaml(file: string, text: string, faults: Fault[]): Partial<
     void faults.push({ file, line: lineOf(doc, lines, path), path: pathText(path), message });
 
   const broken = [...doc.errors, ...doc.warnings];
-  if (broken.length === 0) return { value: doc.toJS() ?? null, fault };
+  if (broken.length === 0) {
+    let alias: number | undefined;
+    visit(doc, {
+      Alias(_, node) {
+        alias = node.range?.[0];
+        return visit.BREAK;
+      },
+    });
+    if (alias === undefined) return { value: doc.toJS() ?? null, fault };
+    // These files have no use for references to other lines, and one to nowhere cannot be read.
+    faults.push({
+      file,
+      line: lines.linePos(alias).line,
+      path: "",
+      message: "an asterisk stands before a word; put it in quotes",
+    });
+    return { fault };
+  }
   const twice = broken.filter(({ code }) => code === "DUPLICATE_KEY");
   // One syntax error makes the parser stumble over many lines below it: only the first says something.
   const first = broken.find(({ code }) => code !== "DUPLICATE_KEY");
