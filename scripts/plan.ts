@@ -4,6 +4,7 @@ import { InputError } from "../src/lib/input-error.ts";
 import { rawFromPartFile } from "../src/lib/part/file.ts";
 import { planFrom } from "../src/lib/part/plan.ts";
 import { planReport } from "../src/lib/part/report.ts";
+import { rolledReport } from "../src/lib/part/rolled/report.ts";
 
 /** `npm run -s plan -- part.json` (or `-` for standard input): the plan of a part file as JSON. */
 function main(args: readonly string[]): number {
@@ -18,11 +19,12 @@ function main(args: readonly string[]): number {
   }
   try {
     const catalogue = loadCatalogue();
-    const { plan, problems } = planFrom(rawFromPartFile(text), catalogue);
+    const { plan, rolled, problems } = planFrom(rawFromPartFile(text), catalogue);
     const [problem] = problems;
     if (problem) throw problem;
-    if (!plan) throw new Error("neither a plan nor a problem");
-    console.log(JSON.stringify(planReport(plan, catalogue), null, 2));
+    const report = plan ? planReport(plan, catalogue) : rolled && rolledReport(rolled, catalogue);
+    if (!report) throw new Error("neither a plan nor a problem");
+    console.log(JSON.stringify(report, null, 2));
     return 0;
   } catch (error) {
     if (error instanceof InputError) return fail(error.field, error.value, error.message);

@@ -86,12 +86,14 @@ describe("a file that is not a part is refused with what was expected", () => {
     expect(refused('{ "name": ').message).toMatch(/^The part file is not JSON: .+ Check quotes, commas and brackets\.$/);
   });
   test("a list", () => {
-    expect(refused("[]").message).toContain("The part file must be an object with version, name");
+    expect(refused("[]").message).toContain("The part file must be an object with version, kind, name");
   });
   test("a misspelt key", () => {
     expect(refused('{"thicknes":"1mm"}')).toEqual({
       field: "thicknes",
-      message: expect.stringContaining("There is no “thicknes” in a part file. The keys are version, name, material, thickness"),
+      message: expect.stringContaining(
+        "There is no “thicknes” in a part file. The keys are version, kind, name, material, thickness",
+      ),
     });
   });
   test("an edge on an inner leg", () => {

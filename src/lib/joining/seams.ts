@@ -13,6 +13,9 @@ export type SeamKind = keyof typeof seamKinds;
 /** Thickest sheet of which a seam is folded by hand [mm]. Common practice, for mild steel. */
 export const thickestFold = 1;
 
+/** Narrowest hook that can be folded, in thicknesses. Common practice. */
+export const leastHook = 4;
+
 const length = { quantity: "length", fineness: "setting" } as const;
 
 export const seamWidth = {

@@ -1,7 +1,7 @@
 import { InputError } from "../input-error.ts";
 import type { Raw, RawRow } from "../inputs.ts";
 import { say } from "../quantity/phrase.ts";
-import { partInputs, type Side, sideNames } from "./form.ts";
+import { type PartKind, partInputs, partKinds, type Side, sideNames } from "./form.ts";
 
 /**
  * The part file: JSON that a person can write and read.
@@ -10,25 +10,22 @@ import { partInputs, type Side, sideNames } from "./form.ts";
 
 type Json = Readonly<Record<string, unknown>>;
 
-const topKeys = [
-  "version",
-  "name",
-  "material",
-  "thickness",
-  "radius",
-  "measured",
-  "base",
-  "sides",
-  "edges",
-  "corners",
-  "holes",
-  "bendData",
-  "kFactor",
-  "hardness",
-  "measuredBend",
-  "marking",
-  "quantity",
-] as const;
+const commonKeys = ["version", "kind", "name", "material", "thickness", "holes", "marking", "quantity"] as const;
+
+/** What the file of each kind of part may hold beside these. */
+const kindKeys: Readonly<Record<PartKind, readonly string[]>> = {
+  folded: ["radius", "measured", "base", "sides", "edges", "corners", "bendData", "kFactor", "hardness", "measuredBend"],
+  tube: ["measured", "tube"],
+  cone: ["cone"],
+};
+
+const rolledKeys = {
+  tube: ["diameter", "length", "arc"],
+  cone: ["largeDiameter", "smallDiameter", "height"],
+} as const;
+
+/** Keys of `seam`, in a tube or a cone, and the inputs they fill. */
+const seamKeys = { kind: "seam", width: "seamWidth", joint: "seamJoint" } as const;
 
 const measuredKeys = {
   deduction: "measuredDeduction",
@@ -118,10 +115,11 @@ export function rawFromPartFile(json: string): Raw {
 
 /** The same from a parsed file. @throws InputError as `rawFromPartFile` */
 export function rawFromPart(parsed: unknown): Raw {
-  const file = object(parsed, "", topKeys);
+  const { kind, file } = ofKind(parsed);
   if (file.version !== undefined && file.version !== fileVersion) throw refuse("version", file.version, `${fileVersion}`);
   const raw: Record<string, string | RawRow[]> = {};
   for (const key of [
+    "kind",
     "name",
     "material",
     "thickness",
@@ -134,6 +132,8 @@ export function rawFromPart(parsed: unknown): Raw {
     "quantity",
   ] as const)
     if (file[key] !== undefined) raw[key] = text(file[key], key);
+
+  if (kind !== "folded") readRolled(kind, file, raw);
 
   const base = object(file.base ?? {}, "base", ["width", "depth"]);
   for (const key of ["width", "depth"] as const) if (base[key] !== undefined) raw[key] = text(base[key], `base.${key}`);
@@ -177,6 +177,34 @@ export function rawFromPart(parsed: unknown): Raw {
       if (measured[key] !== undefined) raw[input] = text(measured[key], `measuredBend.${key}`);
   }
   return raw;
+}
+
+/** The kind of part a file is of, with every key it may hold. @throws InputError for a key that belongs to another kind */
+function ofKind(parsed: unknown): { readonly kind: PartKind; readonly file: Json } {
+  const any = object(parsed, "", [...new Set([...commonKeys, ...Object.values(kindKeys).flat()])]);
+  const given = any.kind ?? partInputs.kind.default;
+  if (typeof given !== "string" || !Object.hasOwn(partKinds, given))
+    throw refuse("kind", any.kind, `one of ${Object.keys(partKinds).join(", ")}`);
+  const kind = given as PartKind;
+  const keys = [...commonKeys, ...kindKeys[kind]];
+  for (const key of Object.keys(any))
+    if (!keys.includes(key))
+      throw new InputError(
+        key,
+        any[key],
+        say`There is no “${key}” in the part file of a ${kind} part${any.kind === undefined ? ", which it is without a “kind”" : ""}. Its keys are ${keys.join(", ")}.`,
+      );
+  return { kind, file: any };
+}
+
+/** Sizes and seam of a tube or a cone. */
+function readRolled(kind: "tube" | "cone", file: Json, raw: Record<string, string | RawRow[]>): void {
+  const keys = rolledKeys[kind];
+  const body = object(file[kind] ?? {}, kind, [...keys, "seam"]);
+  for (const key of keys) if (body[key] !== undefined) raw[key] = text(body[key], `${kind}.${key}`);
+  const seam = object(body.seam ?? {}, `${kind}.seam`, Object.keys(seamKeys));
+  for (const [key, input] of Object.entries(seamKeys))
+    if (seam[key] !== undefined) raw[input] = text(seam[key], `${kind}.seam.${key}`);
 }
 
 /** Round holes, other shapes and hole circles, each into the list of its kind. */
@@ -249,6 +277,26 @@ export function partFileFrom(raw: Raw): Json {
       .filter(([, value]) => typeof value === "string" && value !== ""),
   );
   const simple = (key: keyof typeof partInputs) => ({ [key]: given(key) });
+  const kind = given("kind");
+  if (kind === "tube" || kind === "cone") {
+    const seam = {
+      kind: given("seam"),
+      ...(given("seam") !== "butt" && { width: given("seamWidth") }),
+      ...(given("seam") === "lap" && { joint: given("seamJoint") }),
+    };
+    return {
+      version: fileVersion,
+      kind,
+      ...simple("name"),
+      ...simple("material"),
+      ...simple("thickness"),
+      ...(kind === "tube" && simple("measured")),
+      [kind]: { ...Object.fromEntries(rolledKeys[kind].map((key) => [key, given(key)])), seam },
+      ...(holes.length > 0 && { holes }),
+      ...simple("marking"),
+      ...simple("quantity"),
+    };
+  }
   return {
     version: fileVersion,
     ...simple("name"),

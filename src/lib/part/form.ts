@@ -1,8 +1,12 @@
 import { methodInputs } from "../bending/method-inputs.ts";
 import * as symbols from "../bending/symbols.ts";
 import type { Inputs, QuantityInput, Values } from "../inputs.ts";
+import { seamWidth } from "../joining/seams.ts";
 import { markingChoices } from "../marking/methods.ts";
+import { coneHeight, largeDiameter, smallDiameter } from "../rolling/cone-blank.ts";
+import { arcAngle, tubeDiameter } from "../rolling/rolled-blank.ts";
 import { materialInput } from "../stock/material.ts";
+import { rolledSeams } from "./rolled/seams.ts";
 
 /**
  * A part as a form: every field of the part file with its label, range and default. The page, the address, the part file
@@ -43,7 +47,15 @@ export const reliefs = {
 export type ReliefKind = keyof typeof reliefs;
 
 const holePlaces =
-  "On the base, x runs from the west edge and y from the south edge. On a leg, x runs along its bend and y from that bend outwards. Measured as the sizes are.";
+  "On the base, x runs from the west edge and y from the south edge. On a leg, x runs along its bend and y from that bend outwards. Measured as the sizes are. On a tube or cone, which have the one panel “base”, x runs round the part from the seam, in the middle of the thickness, and y along the axis; on a cone from its large end.";
+
+/** What is made of the sheet. */
+export const partKinds = {
+  folded: "folded: a base with legs",
+  tube: "rolled tube, or part of one",
+  cone: "rolled cone",
+} as const;
+export type PartKind = keyof typeof partKinds;
 
 function legs(side: Side) {
   return {
@@ -59,6 +71,7 @@ function legs(side: Side) {
 }
 
 export const partInputs = {
+  kind: { kind: "choice", label: "Kind of part", choices: partKinds, default: "folded" },
   name: { kind: "text", label: "Name of the part", maxLength: 80, default: "Bracket" },
   material: materialInput,
   thickness: {
@@ -82,6 +95,30 @@ export const partInputs = {
   },
   width: { ...size, label: "Base width, west to east", default: "60mm" },
   depth: { ...size, label: "Base depth, south to north", default: "40mm" },
+  diameter: { ...tubeDiameter, kind: "quantity", default: "150mm" },
+  length: { ...size, label: "Length along the axis", min: 1, aboveMin: false, default: "200mm" },
+  arc: { ...arcAngle, kind: "quantity", default: "360deg", help: "360° for a full tube." },
+  largeDiameter: { ...largeDiameter, kind: "quantity", default: "200mm", help: "At mid-thickness." },
+  smallDiameter: {
+    ...smallDiameter,
+    kind: "quantity",
+    default: "120mm",
+    help: "At mid-thickness; 0 for a cone that ends in a point.",
+  },
+  height: { ...coneHeight, kind: "quantity", default: "150mm", help: "Along the axis, at mid-thickness." },
+  seam: { kind: "choice", label: "Seam", choices: rolledSeams, default: "butt" },
+  seamWidth: {
+    ...seamWidth,
+    kind: "quantity",
+    default: "12mm",
+    help: "Of a lap: how far one edge lies over the other. Of a standing seam: its height.",
+  },
+  seamJoint: {
+    kind: "choice",
+    label: "The lap is joined by",
+    choices: { spots: "spot welds", rivets: "rivets" },
+    default: "spots",
+  },
   south: legs("south"),
   north: legs("north"),
   west: legs("west"),

@@ -16,6 +16,7 @@ import { type HoleShape, type Part, partFrom } from "./model.ts";
 import type { BendOrder } from "./order/order.ts";
 import { bendSpan } from "./outline.ts";
 import { type HoleTool, type PunchStep, punchList, stepOfHole } from "./punch-list.ts";
+import { planRolled, type RolledPlan } from "./rolled/plan.ts";
 import { type ScribeLine, scribeList } from "./scribe.ts";
 import { bendDataRemarks, type FinishedSize, finishedSizes } from "./uncertainty.ts";
 
@@ -297,7 +298,10 @@ export function planPart(values: PartValues, catalogue: Catalogue): Plan {
 }
 
 export interface PlanResult {
+  /** Of a folded part. */
   readonly plan?: Plan;
+  /** Of a rolled tube or cone. */
+  readonly rolled?: RolledPlan;
   readonly problems: readonly InputError[];
 }
 
@@ -306,6 +310,7 @@ export function planFrom(raw: Raw, catalogue: Catalogue): PlanResult {
   const { values, problems } = readInputs(partInputs, raw, catalogue);
   if (!values) return { problems };
   try {
+    if (values.kind !== "folded") return { rolled: planRolled(values, catalogue), problems: [] };
     return { plan: planPart(values, catalogue), problems: [] };
   } catch (error) {
     if (error instanceof InputProblem) return { problems: [error] };

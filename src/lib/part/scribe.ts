@@ -3,18 +3,28 @@ import { fromBase } from "../quantity/units.ts";
 import type { FlatLayout } from "./flatten.ts";
 import { type Axis, chainEnds } from "./model.ts";
 
-/** One line to scribe: the caliper or gauge is set once and run along the datum edge. */
-export interface ScribeLine {
-  readonly number: number;
-  /** Edge the setting is taken from. */
-  readonly from: "south" | "west";
-  /** Setting [mm] */
+/** One setting as the tools at the bench show it. */
+export interface Readings {
+  /** [mm] */
   readonly distance: number;
   /** [in] */
   readonly inch: number;
   readonly fraction: string;
   /** What the fraction is off by [mm]. */
   readonly fractionError: number;
+}
+
+/** A distance [mm] in millimetres, inches and the nearest 1/64 in. */
+export function readings(distance: number): Readings {
+  const fraction = nearestFraction(distance);
+  return { distance, inch: fromBase(distance, "length", "in"), fraction: fraction.text, fractionError: fraction.error };
+}
+
+/** One line to scribe: the caliper or gauge is set once and run along the datum edge. */
+export interface ScribeLine extends Readings {
+  readonly number: number;
+  /** Edge the setting is taken from. */
+  readonly from: "south" | "west";
   readonly what: string;
   /** `front`: the face that is up on the bench, which becomes the inside of bends up. */
   readonly face: "front" | "back";
@@ -117,15 +127,10 @@ export function scribeList(layout: FlatLayout): readonly ScribeLine[] {
   const ordered = ([first, first === "y" ? "x" : "y"] as const).flatMap((axis) =>
     merged(lines[axis]).toSorted((a, b) => a.distance - b.distance),
   );
-  return ordered.map((draft, index) => {
-    const fraction = nearestFraction(draft.distance);
-    return {
-      ...draft,
-      what: words(draft),
-      number: index + 1,
-      inch: fromBase(draft.distance, "length", "in"),
-      fraction: fraction.text,
-      fractionError: fraction.error,
-    };
-  });
+  return ordered.map((draft, index) => ({
+    ...draft,
+    ...readings(draft.distance),
+    what: words(draft),
+    number: index + 1,
+  }));
 }

@@ -22,10 +22,10 @@ export interface FinishedSize {
 export const noseSetting = 0.25;
 
 /** A half-width a within which every value is equally likely has the standard deviation a/√3 (JCGM 100, 4.3.7). */
-const rectangular = Math.sqrt(3);
+export const rectangular = Math.sqrt(3);
 
 /** Width of sheet for which the thickness tolerance is looked up: common stock width [mm]. */
-const stockWidth = 1250;
+export const stockWidth = 1250;
 
 /** Standard uncertainty of one bend's deduction [mm], and where it comes from. */
 export function bendUncertainty(layout: FlatLayout, bend: FlatBend): { readonly standard: number; readonly measured: boolean } {

@@ -4,6 +4,9 @@ import { checkRanges, exactly } from "../inputs.ts";
 import { atMost, say } from "../quantity/phrase.ts";
 import { sheet } from "./symbols.ts";
 
+/** A larger arc is not swung on a bench [mm]; common practice. */
+export const longestSwing = 2000;
+
 const size = { quantity: "length", fineness: "setting" } as const;
 
 export const largeDiameter = {

@@ -19,15 +19,18 @@ const fewestPasses = 2;
  * @param job - T [mm], Y and E [N/mm²]; D3 and x [mm]
  * @param job.rise - h [mm], of the last pass; at a loaded radius below the elastic limit
  * @param job.largestStep - [mm], most that the rear roll is raised between two passes
+ * @param job.passes - at least so many, for an end that has to keep step with another; two when left out
  * @returns the passes in order, two at least; the last one has the rise asked for
  * @throws InputError for a value outside its range
  * @remarks Equal steps of at most a chosen size are shop practice; no published rule was found. What each pass leaves: `radiusLeft`.
  */
-export function passPlan(job: Strip & RearRoll & { readonly rise: number; readonly largestStep: number }): Pass[] {
-  const { rise, largestStep, rollSpacing } = job;
+export function passPlan(
+  job: Strip & RearRoll & { readonly rise: number; readonly largestStep: number; readonly passes?: number },
+): Pass[] {
+  const { rise, largestStep, rollSpacing, passes = fewestPasses } = job;
   const elasticRise = riseAtReach(elasticLimitRadius(job) + job.thickness + job.rearRoll / 2, rollSpacing);
   // A hair off, so that a whole number of steps is not rounded up.
-  const count = Math.max(fewestPasses, Math.ceil((rise - elasticRise) / largestStep - 1e-9));
+  const count = Math.max(passes, Math.ceil((rise - elasticRise) / largestStep - 1e-9));
   return Array.from({ length: count }, (_, index) => {
     const done = (index + 1) / count;
     const at = index + 1 === count ? rise : elasticRise + (rise - elasticRise) * done;

@@ -34,6 +34,9 @@ export const seamAllowance = {
   max: 500,
 } as const satisfies FormulaInput;
 
+/** Inside radius over thickness below which the middle of the thickness is no longer neutral (from memory). */
+export const leastRatio = 5;
+
 export const measuredFaces = { inside: "inside", outside: "outside" } as const;
 export type MeasuredFace = keyof typeof measuredFaces;
 

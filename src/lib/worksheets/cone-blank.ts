@@ -8,6 +8,7 @@ import {
   faceOffset,
   innerRadiusFormula,
   largeDiameter,
+  longestSwing,
   outerRadiusFormula,
   sectorAngleFormula,
   slantFormula,
@@ -18,9 +19,6 @@ import { type AnswerTable, type Remark, type Step, worksheet } from "../workshee
 import { typedLength } from "./parts/typed-length.ts";
 
 const length = { quantity: "length", fineness: "setting" } as const;
-
-/** A larger arc is not swung on a bench [mm]; common practice. */
-const longestSwing = 2000;
 
 export default worksheet({
   id: "cone-blank",

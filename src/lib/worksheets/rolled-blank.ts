@@ -1,6 +1,7 @@
 import { mm, say } from "../quantity/phrase.ts";
 import {
   arcAngle,
+  leastRatio,
   measuredFaces,
   middleDiameter,
   middleFormulas,
@@ -14,9 +15,6 @@ import { sheet } from "../rolling/symbols.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 
 const length = { quantity: "length", fineness: "setting" } as const;
-
-/** Inside radius over thickness below which the middle of the thickness is no longer neutral (from memory). */
-const leastRatio = 5;
 
 export default worksheet({
   id: "rolled-blank",

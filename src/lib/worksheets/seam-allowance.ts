@@ -1,5 +1,6 @@
 import {
   groovedMiddleLine,
+  leastHook,
   pittsburghLock,
   type Seam,
   type SeamKind,
@@ -22,9 +23,6 @@ const sourceOf: Readonly<Record<SeamKind, string>> = {
 
 /** A roofing specification turns one edge up by this for a seam of about 25 mm [mm]. Source: UFGS 07600 (read). */
 const specified = { turnUp: 45, height: 25 } as const;
-
-/** Narrowest hook that can be folded, in thicknesses. Common practice. */
-const leastHook = 4;
 
 function kindsTable(chosen: SeamKind, width: number): AnswerTable {
   const row = (kind: SeamKind, seam: Seam) => ({

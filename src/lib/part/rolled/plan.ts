@@ -1,0 +1,190 @@
+import { elasticLimitRadius } from "../../bending/springback.ts";
+import type { Catalogue } from "../../catalogue.ts";
+import { amount, mm, type Phrase, say } from "../../quantity/phrase.ts";
+import { materialWith } from "../../stock/material.ts";
+import { type Blank, blankSize } from "../blank.ts";
+import type { Check } from "../check.ts";
+import type { PartValues } from "../form.ts";
+import { holesOf } from "../model.ts";
+import { checkRolled } from "./checks.ts";
+import { unrollCone } from "./cone.ts";
+import { onOneSurface, type RolledPart, type RolledSheet } from "./model.ts";
+import { type RolledLine, rolledScribe } from "./scribe.ts";
+import { noSeam, seamOf } from "./seam.ts";
+import { machineOf, type RollSettings, rollSettings, stripOf } from "./setting.ts";
+import { type RolledSize, rolledSizes } from "./sizes.ts";
+import { rolledSteps } from "./steps.ts";
+import { unrollTube } from "./tube.ts";
+
+/** Strips to roll and measure before the part. */
+export interface TrialStrips {
+  readonly pieces: number;
+  /** Each [mm] */
+  readonly size: { readonly length: number; readonly width: number };
+  /** Rises of the rear roll to try them at [mm]: two strips at the first. */
+  readonly rises: readonly number[];
+  /** Inside radius they should come out with [mm]. */
+  readonly radius: number;
+}
+
+/** Everything a student takes to the bench for one rolled part. */
+export interface RolledPlan {
+  readonly part: RolledPart;
+  readonly sheet: RolledSheet;
+  readonly blank: Blank;
+  readonly scribe: readonly RolledLine[];
+  readonly rolling: RollSettings;
+  readonly checks: readonly Check[];
+  readonly practice: readonly TrialStrips[];
+  readonly sizes: readonly RolledSize[];
+  readonly remarks: readonly { readonly level: "note" | "caution"; readonly phrase: Phrase }[];
+  readonly steps: readonly Phrase[];
+  /** Ids of the standing cautions for this work. */
+  readonly cautions: readonly string[];
+}
+
+/** Ids of every standing caution the plan of a rolled part may name, in the order they are read. */
+export const rolledCautions = [
+  "defer-to-manual",
+  "sharp-edges",
+  "rolls-draw-in",
+  "gloves-at-rolls",
+  "roll-release",
+  "flying-sheet",
+  "within-rating",
+  "pinch-points",
+  "weld-sparks",
+  "electrode-pinch",
+  "rivet-work",
+  "eyes",
+  "zinc-fume",
+  "lifting",
+] as const;
+
+/** Three strips, two at one setting: fewer show nothing of the scatter. Size: common practice, /rolling/trial-pieces/. */
+const trials = { pieces: 3, width: 60, spacings: 6, otherRise: 0.92 } as const;
+
+function partOf(values: PartValues, catalogue: Catalogue): RolledPart {
+  const holes = holesOf(values);
+  onOneSurface(holes);
+  const common = {
+    name: values.name,
+    material: materialWith(catalogue, values.material, {}),
+    thickness: values.thickness,
+    holes,
+    marking: values.marking,
+    quantity: values.quantity,
+  };
+  if (values.kind === "cone")
+    return {
+      kind: "cone",
+      ...common,
+      largeDiameter: values.largeDiameter,
+      smallDiameter: values.smallDiameter,
+      height: values.height,
+    };
+  if (values.arc < 360) noSeam(values);
+  return {
+    kind: "tube",
+    ...common,
+    diameter: values.diameter,
+    measured: values.measured,
+    length: values.length,
+    arc: values.arc,
+  };
+}
+
+function trialsFor({ settings }: RollSettings, catalogue: Catalogue): TrialStrips[] {
+  const { rollSpacing } = machineOf(catalogue);
+  return settings.map(({ rise, radius }) => ({
+    pieces: trials.pieces,
+    size: { length: trials.spacings * rollSpacing, width: trials.width },
+    rises: [rise, trials.otherRise * rise],
+    radius,
+  }));
+}
+
+function remarksFor(sheet: RolledSheet, rolling: RollSettings): RolledPlan["remarks"] {
+  const { part, seam, ends } = sheet;
+  const remarks: { level: "note" | "caution"; phrase: Phrase }[] = [];
+  for (const { end, radius, because } of rolling.refused)
+    remarks.push({
+      level: "caution",
+      phrase: say`No setting of the rolls ${end === "whole length" ? "" : `at the ${end} `}for an inside radius of ${mm(radius)}. ${because}`,
+    });
+  if (rolling.settings.length > 0)
+    remarks.push({
+      level: "caution",
+      phrase: say`The setting of the rolls is calculated, not measured. Two sheets of one grade differ in yield strength, and the radius goes with it: roll trial strips first, and finish by the template.`,
+    });
+  const strip = stripOf(part);
+  const { high } = part.material.yield;
+  const loosest = Math.max(0, ...rolling.settings.map(({ loadedRadius }) => loadedRadius));
+  if (high !== undefined && loosest >= elasticLimitRadius({ ...strip, yield: high }))
+    remarks.push({
+      level: "caution",
+      phrase: say`The strongest sheet of this grade, ${amount(high, "stress")}, would come back flat from this setting.`,
+    });
+  if (part.kind === "cone") {
+    remarks.push({
+      level: "note",
+      phrase: say`Diameters and height are those of the middle of the thickness. A caliper reads ${mm(ends[0]?.outside ?? 0)} outside at the large end${ends[1] ? say` and ${mm(ends[1].outside)} outside at the small end` : ""}.`,
+    });
+    if (rolling.settings.length > 1)
+      remarks.push({
+        level: "note",
+        phrase: say`The two screws are not set alike: the rises are those at the ends of the sheet, not at the screws. Measure them there.`,
+      });
+  }
+  if (seam.kind === "grooved")
+    remarks.push({
+      level: "note",
+      phrase: say`The allowance of the grooved seam, ${mm(seam.allowance)}, is a rule that leaves the thickness out; by the middle of the sheet it would be ${mm(seam.allowance - 2 * seam.doubt)}. The ± of the diameter holds both. Make a trial seam.`,
+    });
+  if (seam.kind === "standing")
+    remarks.push({
+      level: "caution",
+      phrase: say`The rule of the standing seam is read out of two seams of copper roofs. Fold a trial seam before you trust it.`,
+    });
+  return remarks;
+}
+
+function cautionsFor({ part, seam, holes }: RolledSheet): readonly string[] {
+  const applies: Partial<Record<(typeof rolledCautions)[number], boolean>> = {
+    "roll-release": part.kind === "cone" || part.arc === 360,
+    "pinch-points": seam.kind === "grooved" || seam.kind === "standing",
+    "weld-sparks": seam.joint === "spots",
+    "electrode-pinch": seam.joint === "spots",
+    "rivet-work": seam.joint === "rivets",
+    "zinc-fume": part.material.coated === true && seam.joint === "spots",
+    eyes: holes.length > 0 || seam.joint !== undefined,
+  };
+  return rolledCautions.filter((id) => applies[id] ?? true);
+}
+
+/**
+ * The plan of a rolled part that has been read.
+ * @throws InputError naming the form field that cannot be used
+ */
+export function planRolled(values: PartValues, catalogue: Catalogue): RolledPlan {
+  const part = partOf(values, catalogue);
+  const seam = seamOf(values);
+  const sheet = part.kind === "tube" ? unrollTube(part, seam) : unrollCone(part, seam, values);
+  const blank = blankSize(sheet);
+  const scribe = rolledScribe(sheet);
+  const rolling = rollSettings(sheet, catalogue);
+  const practice = trialsFor(rolling, catalogue);
+  return {
+    part,
+    sheet,
+    blank,
+    scribe,
+    rolling,
+    checks: checkRolled(sheet, rolling, catalogue),
+    practice,
+    sizes: rolledSizes(sheet, rolling, catalogue),
+    remarks: remarksFor(sheet, rolling),
+    steps: rolledSteps(sheet, blank, scribe, rolling, practice),
+    cautions: cautionsFor(sheet),
+  };
+}

@@ -1,0 +1,97 @@
+import { mm, type Phrase, say } from "../../quantity/phrase.ts";
+import type { Blank } from "../blank.ts";
+import type { RolledSheet } from "./model.ts";
+import type { TrialStrips } from "./plan.ts";
+import type { RolledLine } from "./scribe.ts";
+import type { RollSettings } from "./setting.ts";
+
+/** The work in its order. Hooks before rolling, standing edges after it: /rolling/, /joining/seams/. */
+export function rolledSteps(
+  sheet: RolledSheet,
+  blank: Blank,
+  scribe: readonly RolledLine[],
+  { settings }: RollSettings,
+  practice: readonly TrialStrips[],
+): Phrase[] {
+  const { part, seam, sector, holes, joints } = sheet;
+  const cone = part.kind === "cone";
+  const steps: Phrase[] = [];
+  for (const { pieces, size, radius, rises } of practice)
+    steps.push(
+      say`Cut ${pieces} trial strips ${mm(size.length)} × ${mm(size.width)} from the same sheet. Roll two at a rise of ${mm(rises[0] ?? 0)} and one at ${mm(rises[1] ?? 0)} for an inside radius of ${mm(radius)}, measure them lying free, and enter them in the setting of the rolls.`,
+    );
+  steps.push(
+    cone
+      ? say`Cut a rectangle of ${mm(blank.width)} west to east by ${mm(blank.depth)} south to north, corners square.`
+      : say`Cut the blank to ${mm(blank.width)} west to east, round the tube, by ${mm(blank.depth)} south to north. Both diagonals must be alike: an edge out of square shows in the seam.`,
+    say`Mark the face that will be the inside: it lies up in the rolls. Every setting is from the west edge, the south edge${cone ? ", the centre O" : ""} or an edge it names.`,
+  );
+  const { coated, family } = part.material;
+  const fine = coated || family === "aluminium";
+  steps.push(
+    say`${fine ? "Draw" : "Scribe"} the ${scribe.length} lines of the list in order${fine ? say` with a fine marker: a scratch that stays on the part harms ${coated ? "its coating" : "this metal"}` : ", each once, lightly"}.`,
+  );
+  if (sector)
+    steps.push(
+      say`Cut the arcs with snips or on the band saw, outside the line, and file to it. Cut the straight edges on the shear.`,
+    );
+  steps.push(say`Take the burr off every edge.`);
+  if (holes.length > 0)
+    steps.push(
+      say`Centre-punch where the lines of each hole cross, then punch or drill the ${holes.length === 1 ? "hole" : `${holes.length} holes`} while the blank is flat. A large hole makes the sheet kink there in rolling: leave it until afterwards.`,
+    );
+  if (seam.kind === "grooved")
+    steps.push(
+      say`Fold both hooks on the brake, A up and B down, ${mm(seam.width)} wide, and leave them open enough for one thickness. Clip their corners.`,
+    );
+  const flat = Math.max(0, ...settings.map(({ flatEnd }) => flatEnd));
+  if (flat > 0)
+    steps.push(
+      say`Bend both ends to the template first, over about ${mm(flat)}: rolls leave them flat. Pull them over a bar, or roll the sheet end for end.`,
+    );
+  steps.push(
+    say`Let the rear roll just touch the flat sheet along its whole length: that is the zero.${seam.kind === "grooved" ? " Lay the sheet in behind the hook, the rolls standing still: hooks are not squeezed in the pinch." : ""}`,
+  );
+  if (cone)
+    steps.push(
+      say`Set the stop at the narrow end, raise the rear roll there more than at the wide end, and lead the blank by the wide end. Its middle line must stand square to the rolls when it passes them.`,
+    );
+  const [first] = settings;
+  if (first)
+    steps.push(
+      say`Roll in ${first.passes.length} passes. ${settings.flatMap(({ end, passes, rise }) => say`${end === "whole length" ? "Both screws alike" : `For the ${end}`}, turns from the zero: ${passes.map((pass) => pass.turns.toFixed(2)).join(", ")}, which is a rise of ${mm(rise)} at the end. `)}Stop before the last pass and hold the template to the curve.`,
+    );
+  steps.push(...closing(sheet));
+  if (joints.length > 0)
+    steps.push(
+      seam.joint === "rivets"
+        ? say`Drill the ${joints.length} holes through both layers at their marks, with clamps on, and rivet from the middle outwards.`
+        : say`Spot-weld the lap at its ${joints.length} marks from the middle outwards, after a test coupon of the same two sheets has passed.`,
+    );
+  steps.push(
+    say`Measure every finished size and write it beside the one wanted. Diameters with a tape all round, or as the mean of two at right angles.`,
+  );
+  return steps;
+}
+
+function closing({ part, seam }: RolledSheet): Phrase[] {
+  if (part.kind === "tube" && part.arc < 360) return [say`Hold the curve to the template from end to end.`];
+  const off = say`Free the end of the upper roll as the manual says, and slide the part off.`;
+  switch (seam.kind) {
+    case "butt":
+      return [off, say`Bring the edges together; they meet along their whole length, or are eased by hand.`];
+    case "lap":
+      return [
+        say`Roll the end that lies inside, side B, a little tighter.`,
+        off,
+        say`Lay edge A over edge B until B's edge is on the lap line of A, and clamp.`,
+      ];
+    case "grooved":
+      return [
+        off,
+        say`Hook the edges into each other over a stake, and set the seam down with a grooving tool of ${mm(seam.width)} from both ends to the middle.`,
+      ];
+    case "standing":
+      return [off, say`Turn edges A and B out square over a stake, fold A's rim over B, and fold both over together.`];
+  }
+}
