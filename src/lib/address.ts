@@ -20,13 +20,13 @@ export function rowsText(rows: readonly RawRow[], columns: readonly string[]): s
     .join(";");
 }
 
-/** Rows from such a text; cells that are missing are empty, surplus ones are kept in the last cell so that nothing is lost. */
+/** Rows from such a text; cells that are missing take their default, surplus ones are kept in the last cell so that nothing is lost. */
 export function textRows(text: string, columns: readonly string[]): RawRow[] {
   if (text === "") return [];
   return text.split(";").map((rowText) => {
     const cells = rowText.split(":");
     if (cells.length > columns.length) cells.push(cells.splice(columns.length - 1).join(":"));
-    return Object.fromEntries(columns.map((column, index) => [column, unescapeCell(cells[index] ?? "")]));
+    return Object.fromEntries(cells.map((cell, index) => [columns[index] as string, unescapeCell(cell)]));
   });
 }
 

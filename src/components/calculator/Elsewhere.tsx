@@ -13,11 +13,15 @@ async function copy(text: string): Promise<boolean> {
 }
 
 /** A button that copies; where the browser does not let it, the text is there to be copied by hand. */
-export function CopyButton({ text, children }: { text: () => string; children: string }) {
+export function CopyButton({ text, children }: { text: () => string | Promise<string>; children: string }) {
   const [copied, setCopied] = useState<string>();
+  const onClick = async () => {
+    const wanted = await text();
+    setCopied((await copy(wanted)) ? "Copied." : wanted);
+  };
   return (
     <>
-      <button type="button" onClick={async () => setCopied((await copy(text())) ? "Copied." : text())}>
+      <button type="button" onClick={onClick}>
         {children}
       </button>
       <span class="copied" role="status">

@@ -339,7 +339,13 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
                     {unit(cell) && <span class="quiet"> {unit(cell)}</span>}
                   </span>
                 )}
-                <ListCell form={form} field={field} cell={cell} text={row[name] ?? ""} label={`${cell.label} ${index + 1}`} />
+                <ListCell
+                  form={form}
+                  field={field}
+                  cell={cell}
+                  text={row[name] ?? ("default" in cell ? (cell.default as string | undefined) : undefined) ?? ""}
+                  label={`${cell.label} ${index + 1}`}
+                />
               </div>
             ))}
             {rows.length > input.minRows && (

@@ -14,6 +14,7 @@ import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
 import { keepLastPlan, lastPlanQuery, owner } from "./last-plan.ts";
 import { PlanSheet } from "./PlanSheet.tsx";
+import { SavedPlans } from "./SavedPlans.tsx";
 import { startingPoints } from "./starting-points.ts";
 import type { PlanWords } from "./words.ts";
 
@@ -62,6 +63,9 @@ function lastPlan(): Raw | undefined {
   return query === undefined ? undefined : rawFromAddress(owner, partInputs, new URLSearchParams(query));
 }
 
+/** Fetched when a link is copied. */
+const packed = () => import("./packed.ts");
+
 /** Fetched when a file is opened or saved, which most visits never do. */
 const partFile = () => import("../../lib/part/file.ts");
 
@@ -82,10 +86,12 @@ interface Props {
   readonly words: PlanWords;
   /** Path of this page. */
   readonly path: string;
+  /** What is wrong with the address the page was opened with. */
+  readonly damage?: string;
 }
 
 /** The whole job in one place: the part as a form, its plan beside it. */
-export function PlanEditor({ catalogue, words, path }: Props) {
+export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
   const compute = useCallback(
     (raw: Raw): Outcome<Plan> => {
       const { plan, problems } = planFrom(raw, catalogue);
@@ -101,7 +107,7 @@ export function PlanEditor({ catalogue, words, path }: Props) {
     compute,
   });
   const [shelved, setShelved] = useState<Raw>();
-  const [fileProblem, setFileProblem] = useState("");
+  const [fileProblem, setFileProblem] = useState(damage);
   const query = queryText(parameters(raw));
   const isExample = query === queryText(parameters(example));
 
@@ -203,9 +209,11 @@ export function PlanEditor({ catalogue, words, path }: Props) {
             Print the plan
           </button>
           <CopyButton
-            text={() => {
+            text={async () => {
               addressParameters();
-              return `${location.origin}${location.pathname}${parts.length === 0 ? "" : `?${query}`}`;
+              if (parts.length === 0) return `${location.origin}${location.pathname}`;
+              const { sharedQuery } = await packed();
+              return `${location.origin}${location.pathname}?${await sharedQuery(query)}`;
             }}
           >
             Copy link to this plan
@@ -221,6 +229,11 @@ export function PlanEditor({ catalogue, words, path }: Props) {
         <p class="message" role="alert">
           {fileProblem}
         </p>
+        <SavedPlans
+          name={String(raw.name ?? partInputs.name.default)}
+          query={query}
+          onOpen={(kept) => replaceBy(rawFromAddress(owner, partInputs, new URLSearchParams(kept)))}
+        />
       </form>
 
       <div class={`plan-result${stale ? " stale" : ""}`} aria-live="off">
@@ -233,7 +246,7 @@ export function PlanEditor({ catalogue, words, path }: Props) {
             </span>
           </p>
         )}
-        {good && <PlanSheet plan={good} view={view} markingMethods={catalogue.markingMethods} words={words} />}
+        {good && <PlanSheet plan={good} view={view} markingMethods={catalogue.markingMethods} words={words} query={query} />}
       </div>
     </div>
   );

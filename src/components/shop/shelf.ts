@@ -7,7 +7,7 @@ import { bendShelf, shopShelf } from "./device.ts";
 /** What this device keeps of the shop, and how it is read: nothing in it is ever thrown away because it cannot be read. */
 
 /** Counts up when what is kept takes another shape. */
-const shelfVersion = 1;
+export const shelfVersion = 1;
 
 /** The shop's file as it was changed on this device. */
 export interface KeptShop {
@@ -41,9 +41,10 @@ export interface Found<Kept> {
   readonly trouble?: Trouble;
 }
 
-type Store = Pick<Storage, "getItem" | "setItem" | "removeItem">;
+export type Store = Pick<Storage, "getItem" | "setItem" | "removeItem">;
 
-const isGroup = (value: unknown): value is ShopFile => typeof value === "object" && value !== null && !Array.isArray(value);
+export const isGroup = (value: unknown): value is ShopFile =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** Puts what cannot be read out of the way, under the first name that is free. @returns that name */
 function quarantine(store: Store, key: string, text: string): string {
@@ -73,7 +74,8 @@ export function unreadable(store: Pick<Storage, "length" | "key"> | undefined): 
   }
 }
 
-function find<Kept>(store: Store | undefined, key: string, isKept: (value: ShopFile) => boolean): Found<Kept> {
+/** Something kept as JSON with a version; what cannot be read is moved aside, what newer pages kept is left alone. */
+export function find<Kept>(store: Store | undefined, key: string, isKept: (value: ShopFile) => boolean): Found<Kept> {
   let text: string | null;
   try {
     if (!store) return { trouble: { why: "off" } };
@@ -117,7 +119,11 @@ export function findBends(store: Store | undefined): Found<KeptBends> {
 }
 
 /** Keeps something; false where storage is off or full. */
-function keep(store: Store | undefined, key: string, value: KeptShop | KeptBends | undefined): boolean {
+export function keep<Kept extends { readonly version: typeof shelfVersion }>(
+  store: Store | undefined,
+  key: string,
+  value: Kept | undefined,
+): boolean {
   try {
     if (!store) return false;
     if (value === undefined) store.removeItem(key);

@@ -1,0 +1,106 @@
+import { useEffect, useState } from "preact/hooks";
+import { deviceStore, today } from "../shop/shelf.ts";
+import { findPlans, type KeptPlan, keepPlans, planShelf, withPlan } from "./plan-shelf.ts";
+
+interface Props {
+  readonly name: string;
+  /** Of the plan in the form. */
+  readonly query: string;
+  readonly onOpen: (query: string) => void;
+}
+
+const troubles = {
+  off: "This browser keeps nothing for this site: save the part file, or keep the link.",
+  newer: "The plans on this device were kept by a newer handbook. Load this page again.",
+  unreadable: "The list of plans on this device could not be read. It was put aside, not deleted.",
+} as const;
+
+const full = "There is no room on this device, or storage is switched off: save the part file instead.";
+
+/** The plans on this device: keep the one in the form, open or remove the others. */
+export function SavedPlans({ name, query, onOpen }: Props) {
+  const [plans, setPlans] = useState<readonly KeptPlan[]>([]);
+  const [message, setMessage] = useState("");
+  const [removed, setRemoved] = useState<{ readonly plan: KeptPlan; readonly at: number }>();
+
+  useEffect(() => {
+    const read = () => {
+      const { kept, trouble } = findPlans(deviceStore());
+      setPlans(kept?.plans ?? []);
+      setMessage(trouble ? troubles[trouble.why] : "");
+    };
+    const onStorage = ({ key }: StorageEvent) => {
+      if (key === null || key === planShelf) read();
+    };
+    read();
+    addEventListener("storage", onStorage);
+    return () => removeEventListener("storage", onStorage);
+  }, []);
+
+  const write = (next: readonly KeptPlan[], done: string) => {
+    const kept = keepPlans(deviceStore(), next);
+    if (kept) setPlans(next);
+    setMessage(kept ? done : full);
+  };
+  const keepThis = () => {
+    // Another tab may have kept plans since.
+    const now = findPlans(deviceStore());
+    if (now.trouble) {
+      setMessage(troubles[now.trouble.why]);
+      return;
+    }
+    setRemoved(undefined);
+    write(withPlan(now.kept?.plans ?? [], { name, kept: today(), query }), `“${name}” is kept on this device.`);
+  };
+  const remove = (plan: KeptPlan, at: number) => {
+    setRemoved({ plan, at });
+    write(
+      plans.filter((each) => each !== plan),
+      `“${plan.name}” is removed.`,
+    );
+  };
+
+  return (
+    <section class="saved-plans not-on-paper" aria-label="Plans on this device">
+      <div class="actions">
+        <button type="button" onClick={keepThis}>
+          Keep this plan on the device
+        </button>
+        {removed && (
+          <button
+            type="button"
+            onClick={() => {
+              write(plans.toSpliced(removed.at, 0, removed.plan), `“${removed.plan.name}” is back.`);
+              setRemoved(undefined);
+            }}
+          >
+            Undo: bring back “{removed.plan.name}”
+          </button>
+        )}
+      </div>
+      <p role="status">{message}</p>
+      {plans.length > 0 && (
+        <ul>
+          {plans.map((plan, index) => (
+            <li key={plan.name}>
+              <button type="button" class="open-plan" onClick={() => onOpen(plan.query)}>
+                {plan.name || "Part without a name"}
+              </button>{" "}
+              <time dateTime={plan.kept}>{plan.kept.replace("T", ", ")}</time>{" "}
+              <button
+                type="button"
+                class="remove"
+                aria-label={`Remove “${plan.name}” from this device`}
+                onClick={() => remove(plan, index)}
+              >
+                <svg viewBox="0 0 16 16" aria-hidden="true">
+                  <path d="M3 3L13 13M13 3L3 13" />
+                </svg>
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
