@@ -7,6 +7,7 @@ import { noseSetting } from "../../lib/part/uncertainty.ts";
 import { formatNumber, formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import { FlatDrawing } from "./FlatDrawing.tsx";
+import { FinishedPicture, FoldingPicture } from "./FoldingPicture.tsx";
 import { SectionDrawing } from "./SectionDrawing.tsx";
 import type { PlanWords } from "./words.ts";
 
@@ -164,7 +165,14 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
             </figcaption>
           </figure>
         ))}
+        <FinishedPicture name={part.name} layout={plan.layout} />
       </div>
+      <FoldingPicture
+        name={part.name}
+        layout={plan.layout}
+        view={view}
+        order={plan.order && "steps" in plan.order ? plan.order.steps : undefined}
+      />
 
       {scribe.length > 0 && (
         <section class="plan-scribe">

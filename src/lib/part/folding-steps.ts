@@ -3,9 +3,19 @@ import type { FlatLayout } from "./flatten.ts";
 import type { Side } from "./form.ts";
 import type { Edge } from "./model.ts";
 
+/** What an order says of one of its steps. */
+export interface OrderedStep {
+  /** Id of the bend, tab or folded edge. */
+  readonly bend: string;
+  /** Tabs that are bent in the same go. */
+  readonly tabs?: readonly string[];
+}
+
 /** One bend, tab or folded edge, as it is made in its turn. */
 export interface FoldingStep {
   readonly id: string;
+  /** Tabs that are bent in the same go. */
+  readonly tabs: readonly string[];
   readonly what: "bend" | "tab" | "edge";
   /** [deg], turned through; of an edge, all its folds together */
   readonly angle: number;
@@ -28,10 +38,17 @@ function stepsById(layout: FlatLayout): Map<string, FoldingStep> {
     for (const { edge } of edgeLines) {
       if (steps.has(edge.id)) continue;
       const words = say`fold the ${edge.side} edge ${edge.way}, ${kindWords[edge.kind]}`;
-      steps.set(edge.id, { id: edge.id, what: "edge", angle: edge.kind === "double" ? 360 : 180, way: edge.way, words });
+      steps.set(edge.id, {
+        id: edge.id,
+        tabs: [],
+        what: "edge",
+        angle: edge.kind === "double" ? 360 : 180,
+        way: edge.way,
+        words,
+      });
     }
   const bent = (id: string, what: "bend" | "tab", angle: number, way: "up" | "down") =>
-    steps.set(id, { id, what, angle, way, words: say`bend ${id} ${way} to ${{ value: angle, quantity: "angle" }}` });
+    steps.set(id, { id, tabs: [], what, angle, way, words: say`bend ${id} ${way} to ${{ value: angle, quantity: "angle" }}` });
   for (const { id, way } of layout.tabs) bent(id, "tab", 90, way);
   for (const { bends } of layout.chains) for (const { id, angle, way } of bends) bent(id, "bend", angle, way);
   return steps;
@@ -65,16 +82,28 @@ export function usualFoldingOrder(layout: FlatLayout): readonly string[] {
 /**
  * What is folded, in order.
  *
- * @param order - ids of bends, tabs and folded edges; what it leaves out follows in the usual order
+ * @param order - bends, tabs and folded edges as they are made; tabs it leaves out are bent by hand before it, all else it leaves out
+ *   follows in the usual order
  * @throws RangeError for an id that is not on the part
  */
-export function foldingSteps(layout: FlatLayout, order: readonly string[] = []): readonly FoldingStep[] {
+export function foldingSteps(layout: FlatLayout, order: readonly OrderedStep[] = []): readonly FoldingStep[] {
   const steps = stepsById(layout);
-  return [...new Set([...order, ...usualFoldingOrder(layout)])].map((id) => {
+  const stepOf = (id: string): FoldingStep => {
     const step = steps.get(id);
     if (!step) throw new RangeError(`order holds “${id}”; bends of this part are ${[...steps.keys()].join(", ")}`);
     return step;
+  };
+  const named = new Set(order.flatMap(({ bend, tabs = [] }) => [bend, ...tabs]));
+  const left = usualFoldingOrder(layout)
+    .filter((id) => !named.has(id))
+    .map(stepOf);
+  const given = order.map(({ bend, tabs = [] }): FoldingStep => {
+    const step = stepOf(bend);
+    const others = tabs.map((id) => stepOf(id).id);
+    return others.length === 0 ? step : { ...step, tabs: others, words: say`${step.words}, with ${others.join(", ")}` };
   });
+  if (given.length === 0) return left;
+  return [...left.filter(({ what }) => what === "tab"), ...given, ...left.filter(({ what }) => what !== "tab")];
 }
 
 /**
@@ -82,7 +111,9 @@ export function foldingSteps(layout: FlatLayout, order: readonly string[] = []):
  * @param position - 0 flat, 1 after the first step, up to the number of steps
  */
 export function turnedAt(steps: readonly FoldingStep[], position: number): Readonly<Record<string, number>> {
-  return Object.fromEntries(steps.map(({ id }, index) => [id, Math.min(1, Math.max(0, position - index))]));
+  return Object.fromEntries(
+    steps.flatMap(({ id, tabs }, index) => [id, ...tabs].map((each) => [each, Math.min(1, Math.max(0, position - index))])),
+  );
 }
 
 /** Positions for a strip of stills: flat, finished, and steps between them, at most `most` in all. */
