@@ -3,21 +3,45 @@ import { sideShape } from "./shape.ts";
 import { radians } from "./sweep.ts";
 
 /**
- * A formed panel whose plane stands across the section: seen in section it is a full rectangle. Along the section and across it in
- * the coordinates of the blank; `low` and `high` from the middle of the sheet it stands on, up from the face that is up on the bench.
+ * Formed panels whose planes stand across the section: seen in section they are one full rectangle. Along the section in coordinates of
+ * the blank; `low` and `high` from the middle of the sheet they stand on, up from the face that is up on the bench.
  */
 export interface CrossBox {
-  /** Index of the panel it stands on. */
+  /** Index of the panel they stand on. */
   readonly on: number;
+  /** The one that reaches farthest from that panel, to name when it is in the way. */
   readonly panel: string;
   readonly from: number;
   readonly to: number;
-  readonly near: number;
-  readonly far: number;
   readonly low: number;
   readonly high: number;
   /** A folded edge that lies on its sheet: it is thin enough to lie on bed and leaf. */
-  readonly flat?: boolean;
+  readonly flat: boolean;
+  /** Across the section, in coordinates of the blank, each panel. */
+  readonly across: readonly { readonly near: number; readonly far: number }[];
+}
+
+/** Panels of one extent along the section look like one. */
+function merged(boxes: readonly CrossBox[]): CrossBox[] {
+  const byExtent = new Map<string, CrossBox>();
+  const height = ({ low, high }: CrossBox) => Math.max(-low, high);
+  for (const box of boxes) {
+    const key = `${box.on} ${box.from} ${box.to} ${box.flat}`;
+    const known = byExtent.get(key);
+    byExtent.set(
+      key,
+      known
+        ? {
+            ...known,
+            panel: height(box) > height(known) ? box.panel : known.panel,
+            low: Math.min(known.low, box.low),
+            high: Math.max(known.high, box.high),
+            across: [...known.across, ...box.across],
+          }
+        : box,
+    );
+  }
+  return [...byExtent.values()];
 }
 
 /** What the other chain's formed panels are to a section through this one. */
@@ -44,8 +68,8 @@ export function crossBoxes(other: HingeChain, formed: number, on: number, thickn
       // The round at the foot of a panel does not narrow the room: it takes less of it than the clearance.
       const isRound = shape.panels[at + 1] === index;
       byPanel.set(index, {
-        u0: Math.min(box.u0, isRound ? bu : au, bu),
-        u1: Math.max(box.u1, isRound ? bu : au, bu),
+        u0: isRound ? box.u0 : Math.min(box.u0, au, bu),
+        u1: isRound ? box.u1 : Math.max(box.u1, au, bu),
         z0: Math.min(box.z0, az, bz),
         z1: Math.max(box.z1, az, bz),
       });
@@ -63,29 +87,25 @@ export function crossBoxes(other: HingeChain, formed: number, on: number, thickn
         panel: panel.id,
         from: panel.span[0],
         to: panel.span[1],
-        near: Math.min(...ends),
-        far: Math.max(...ends),
+        across: [{ near: Math.min(...ends), far: Math.max(...ends) }],
         low: low - half,
         high: high + half,
       });
     }
   }
-  return boxes;
+  return merged(boxes);
 }
 
-/** Tabs at the ends of walls, which are bent before the walls. */
-export function tabBoxes(tabs: readonly FormingTab[], chain: HingeChain, thickness: number): CrossBox[] {
+/** A tab that stands at the end of a wall. */
+export function tabBox(tab: FormingTab, chain: HingeChain, thickness: number): CrossBox {
   const half = thickness / 2;
-  return tabs.flatMap((tab) => {
-    const on = chain.panels.findIndex(({ id }) => id === tab.panel);
-    const panel = chain.panels[on];
-    if (!panel) return [];
-    const turn = radians(tab.angle);
-    const middle = tab.radius + half;
-    const across = middle * Math.sin(turn) + Math.max(0, tab.length * Math.cos(turn)) + half;
-    const height = middle * (1 - Math.cos(turn)) + tab.length * Math.sin(turn) + half;
-    const [near, far] = tab.end === "low" ? [panel.span[0] - across, panel.span[0]] : [panel.span[1], panel.span[1] + across];
-    const [low, high] = tab.way === "up" ? [-half, height] : [-height, half];
-    return [{ on, panel: tab.id, from: tab.from, to: tab.to, near, far, low, high }];
-  });
+  const on = chain.panels.findIndex(({ id }) => id === tab.panel);
+  const [start, end] = chain.panels[on]?.span ?? [0, 0];
+  const turn = radians(tab.angle);
+  const middle = tab.radius + half;
+  const across = middle * Math.sin(turn) + Math.max(0, tab.length * Math.cos(turn)) + half;
+  const height = middle * (1 - Math.cos(turn)) + tab.length * Math.sin(turn) + half;
+  const [near, far] = tab.end === "low" ? [start - across, start] : [end, end + across];
+  const [low, high] = tab.way === "up" ? [-half, height] : [-height, half];
+  return { on, panel: tab.id, from: tab.from, to: tab.to, low, high, flat: false, across: [{ near, far }] };
 }

@@ -1,8 +1,8 @@
 import type { Block } from "./block.ts";
-import { type CrossBox, crossBoxes, tabBoxes } from "./boxes.ts";
-import { type Crossing, crossing, noCrossing } from "./crossing.ts";
+import { type CrossBox, crossBoxes, tabBox } from "./boxes.ts";
+import { type Crossing, crossing, type Limits, noCrossing } from "./crossing.ts";
 import { type Fingers, fingersFor } from "./fingers.ts";
-import { type FormingBrake, type FormingJob, type Hinge, type HingeChain, hingeChain } from "./job.ts";
+import { type FormingBrake, type FormingJob, type FormingTab, type Hinge, type HingeChain, hingeChain } from "./job.ts";
 import { legAt, mirrored, placed } from "./pose.ts";
 import { type SideShape, sideShape } from "./shape.ts";
 import { clampedSide, movingSide, panelOf, partItself, pressed, type Setup } from "./sides.ts";
@@ -39,9 +39,18 @@ export interface Operation {
 }
 
 /** Room for fingers as a number that can be looked up: −1 with nothing beside them, −2 with one side, else in thousandths. */
-function fingerRoom(left: number, right: number): number {
+function fingerRoom({ left, right }: Limits): number {
   if (Number.isFinite(right - left)) return Math.round((right - left) * 1000);
   return Number.isFinite(left) || Number.isFinite(right) ? -2 : -1;
+}
+
+interface TabAt {
+  readonly tab: FormingTab;
+  /** Bends that can only be made when it stands. */
+  readonly after: number;
+  /** Operation it is made with; −1 when it stands from the first. */
+  readonly bentWith: number;
+  readonly box: CrossBox;
 }
 
 /** Most folds in one job; each has its bit. */
@@ -65,7 +74,7 @@ export class Forming {
   /** Mask in which everything is made. */
   readonly full: number;
   private readonly shift: readonly number[];
-  private readonly tabs: readonly (readonly CrossBox[])[];
+  private readonly tabs: readonly (readonly TabAt[])[];
   private readonly setups = new Map<number, Setup>();
   private readonly tools = new Map<number, { relieved: Tools; whole: Tools }>();
   private readonly memo = new Map<number, Map<number, unknown>>();
@@ -88,7 +97,22 @@ export class Forming {
     this.shift = shift;
     this.operations = operations;
     this.full = 2 ** operations.length - 1;
-    this.tabs = job.chains.map(({ tabs = [] }, index) => tabBoxes(tabs, this.chains[index] as HingeChain, job.thickness));
+    this.tabs = job.chains.map(({ tabs = [] }, chain) => tabs.map((tab) => this.tabAt(tab, chain)));
+  }
+
+  private tabAt(tab: FormingTab, chain: number): TabAt {
+    const { panels, baseIndex } = this.chains[chain] as HingeChain;
+    const panel = panels.findIndex(({ id }) => id === tab.panel);
+    let after = 0;
+    this.operations.forEach((operation, op) => {
+      const { hinge } = operation;
+      const isBetween = hinge >= Math.min(panel, baseIndex) && hinge < Math.max(panel, baseIndex);
+      if (operation.chain === chain && isBetween) after |= 1 << op;
+    });
+    const bentWith = tab.with === undefined ? -1 : this.operations.findIndex(({ id }) => id === tab.with);
+    if (panel < 0 || (tab.with !== undefined && bentWith < 0))
+      throw new RangeError(`tab ${tab.id} must name a panel and a bend of its job; it names ${tab.panel} and ${tab.with}`);
+    return { tab, after, bentWith, box: tabBox(tab, this.chains[chain] as HingeChain, this.job.thickness) };
   }
 
   private once<T>(slot: number, key: number, make: () => T): T {
@@ -190,12 +214,12 @@ export class Forming {
 
   /** Formed panels that stand across the section of a chain. */
   boxes(chain: number, mask: number): readonly CrossBox[] {
-    const tabs = this.tabs[chain] ?? [];
-    const other = this.chains[1 - chain];
-    if (!other) return tabs;
-    return this.once(-10_000 - chain, this.own(1 - chain, mask), () => {
+    return this.once(-10_000 - chain, this.chains.length > 1 ? this.own(1 - chain, mask) : 0, () => {
+      const other = this.chains[1 - chain];
       const { baseIndex } = this.chains[chain] as HingeChain;
-      return [...crossBoxes(other, this.own(1 - chain, mask), baseIndex, this.job.thickness), ...tabs];
+      const formed = other ? crossBoxes(other, this.own(1 - chain, mask), baseIndex, this.job.thickness) : [];
+      const tabs = (this.tabs[chain] ?? []).filter(({ bentWith }) => bentWith < 0 || (mask & (1 << bentWith)) !== 0);
+      return [...formed, ...tabs.map(({ box }) => box)];
     });
   }
 
@@ -203,7 +227,11 @@ export class Forming {
   bendSpan(op: number): readonly [number, number] {
     const { chain, operation } = this.hingeOf(op);
     const [a, b] = [chain.panels[operation.hinge]?.span ?? [0, 0], chain.panels[operation.hinge + 1]?.span ?? [0, 0]];
-    return [Math.max(a[0], b[0]), Math.min(a[1], b[1])];
+    const tabs = this.tabs.flat().flatMap(({ tab, bentWith }) => (bentWith === op ? [tab] : []));
+    return [
+      Math.min(Math.max(a[0], b[0]), ...tabs.map(({ from }) => from)),
+      Math.max(Math.min(a[1], b[1]), ...tabs.map(({ to }) => to)),
+    ];
   }
 
   private crossing(choice: Choice, mask: number, sides: ReturnType<Forming["sides"]>): Crossing {
@@ -240,6 +268,14 @@ export class Forming {
       const across = (this.chains[1 - chain]?.panels ?? []).flatMap(({ from, to }) => [from, to]);
       return Math.max(...spans, ...across) - Math.min(...spans, ...across);
     });
+  }
+
+  /** Fingers depend on the room and the length only, which few bends of a part have to themselves. */
+  private fingers(length: number, limits: Limits): Fingers | null {
+    const room = fingerRoom(limits);
+    const key = Math.round(length * 1000) * 4 + (room < 0 ? -room : 0);
+    const slot = room < 0 ? -30_000 : -40_000 - room;
+    return this.once(slot, key, () => fingersFor(this.brake, length, limits) ?? null);
   }
 
   /** How the piece gets in before, or out after, a bend. */
@@ -281,6 +317,10 @@ export class Forming {
     const { moving, clamped, movingBits, clampedBits } = sides;
     const both = movingBits | clampedBits;
     const setup = this.setup(op);
+    const waiting = this.tabs
+      .flat()
+      .find(({ after, bentWith }) => after & (1 << op) && bentWith >= 0 && !(mask & (1 << bentWith)));
+    if (waiting) return { block: { by: "part", when: "held", angle: 0, panel: waiting.tab.panel } };
     const block =
       this.held(op, sides) ??
       this.once(this.slot(0, choice), clampedBits, () => clampedSide(setup, clamped)) ??
@@ -294,12 +334,7 @@ export class Forming {
     if (cross.block) return { block: cross.block };
     const panel = chain.panels[operation.hinge + (choice.outward === 1 ? 0 : 1)]?.id ?? "";
     const [low, high] = this.bendSpan(op);
-    const { left, right } = cross.limits;
-    const fingers = this.once(
-      this.slot(4, choice),
-      fingerRoom(left, right),
-      () => fingersFor(this.brake, high - low, cross.limits) ?? null,
-    );
+    const fingers = this.fingers(high - low, cross.limits);
     if (!fingers) return { block: { by: "fingers", when: "held", angle: 0, panel } };
     const goesIn = this.wayFor(choice, sides, cross, false);
     if (!goesIn) return { block: { by: "fingers", when: "in", angle: 0, panel } };

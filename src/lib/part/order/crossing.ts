@@ -103,9 +103,11 @@ export function crossing(
       atFingers ||= meets("fingers", first) || meets("fingers", last) || meetsOnTheWay("fingers") !== undefined;
     }
     if (!atFingers) continue;
-    if (box.far <= middle) left = Math.max(left, box.far);
-    else if (box.near >= middle) right = Math.min(right, box.near);
-    else refuse("fingers", "clamped", 0);
+    for (const { near, far } of box.across) {
+      if (far <= middle) left = Math.max(left, far);
+      else if (near >= middle) right = Math.min(right, near);
+      else refuse("fingers", "clamped", 0);
+    }
   }
   return { block, limits: { left, right }, before, after };
 }

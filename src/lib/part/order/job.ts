@@ -41,6 +41,11 @@ export interface FormingTab {
   readonly id: string;
   /** Panel it hangs on, in the chain that lists it. */
   readonly panel: string;
+  /**
+   * Bend of the other chain that it is bent with in one go, because their lines are one line on the blank. Left out: it is bent by hand
+   * before everything else.
+   */
+  readonly with?: string;
   /** End of that panel's span at which it is. */
   readonly end: "low" | "high";
   /** Its extent along the chain [mm], inside the panel's. */
@@ -51,7 +56,6 @@ export interface FormingTab {
   readonly angle: number;
   readonly way: "up" | "down";
   readonly radius: number;
-  readonly swing: number;
 }
 
 /** Panels in a row, bent about parallel lines. */

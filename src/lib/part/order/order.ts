@@ -24,6 +24,8 @@ export interface OrderStep {
   readonly fingers: Fingers;
   readonly goesIn: Fit["goesIn"];
   readonly comesOut: Fit["comesOut"];
+  /** Tabs that are bent in the same go. */
+  readonly tabs: readonly string[];
   readonly why: Phrase;
   /** Which bends are made before it, one bit each, and how it lies: for drawing the step. */
   readonly made: number;
@@ -104,6 +106,7 @@ export function bendOrder(
         fingers: fit.fingers,
         goesIn: fit.goesIn,
         comesOut: fit.comesOut,
+        tabs: job.chains.flatMap(({ tabs = [] }) => tabs.flatMap((tab) => (tab.with === id ? [tab.id] : []))),
         why: whyNow(forming, choice, made),
         made,
         choice,
