@@ -1,4 +1,3 @@
-import type { ComponentChildren } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { Check } from "../../lib/part/check.ts";
 import { panelName } from "../../lib/part/flatten.ts";
@@ -6,9 +5,14 @@ import { datumEdges, type Plan, type PlannedHole } from "../../lib/part/plan.ts"
 import { noseSetting } from "../../lib/part/uncertainty.ts";
 import { formatNumber, formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
+import { CutList, JointTable, PracticeTables, PunchTable, sizeWords } from "./BenchLists.tsx";
 import { FlatDrawing } from "./FlatDrawing.tsx";
 import { FinishedPicture, FoldingPicture } from "./FoldingPicture.tsx";
+import { OrderList } from "./OrderList.tsx";
+import { PlanCode } from "./PlanCode.tsx";
 import { SectionDrawing } from "./SectionDrawing.tsx";
+import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
+import { TakeAlong } from "./TakeAlong.tsx";
 import type { PlanWords } from "./words.ts";
 
 interface Props {
@@ -16,63 +20,15 @@ interface Props {
   readonly view: LengthView;
   readonly markingMethods: Catalogue["markingMethods"];
   readonly words: PlanWords;
-}
-
-function Table({
-  caption,
-  head,
-  rows,
-}: {
-  caption: string;
-  head: readonly string[];
-  rows: readonly (readonly ComponentChildren[])[];
-}) {
-  return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where it is too wide, and must do so from the keyboard
-    <section class="table-frame" aria-label={caption} tabIndex={0}>
-      <table>
-        <caption>{caption}</caption>
-        <thead>
-          <tr>
-            {head.map((title) => (
-              <th key={title} scope="col">
-                {title}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((cells, row) => (
-            <tr key={String(row)}>
-              {cells.map((cell, column) =>
-                column === 0 ? (
-                  <th key={head[column]} scope="row">
-                    {cell}
-                  </th>
-                ) : (
-                  <td key={head[column]}>{cell}</td>
-                ),
-              )}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  );
+  /** The query of the plan's address. */
+  readonly query: string;
 }
 
 /** Size of a hole in words: a diameter, or width by height with the angle it is turned by. */
 function holeSize({ shape, diameter, width = 0, height = 0, turn = 0 }: PlannedHole, bare: (value: number) => string): string {
-  if (diameter !== undefined) return `⌀ ${bare(diameter)}`;
-  const turned = turn % 180 === 0 ? "" : `, turned ${formatQuantity(turn, "angle")}`;
-  return `${shape} ${shape === "square" ? bare(width) : `${bare(width)} × ${bare(height)}`}${turned}`;
+  const turned = diameter !== undefined || turn % 180 === 0 ? "" : `, turned ${formatQuantity(turn, "angle")}`;
+  return sizeWords({ shape, width: diameter ?? width, height: diameter ?? height }, bare) + turned;
 }
-
-const box = (
-  <span class="tick" aria-hidden="true">
-    ☐
-  </span>
-);
 
 const seenWords = { read: "", memory: " (from memory)", practice: "" } as const;
 
@@ -97,7 +53,7 @@ function CheckList({ checks, view, words }: { checks: readonly Check[] } & Pick<
 }
 
 /** The plan to take to the bench: what to cut, where to scribe, what comes out and how well. */
-export function PlanSheet({ plan, view, markingMethods, words }: Props) {
+export function PlanSheet({ plan, view, markingMethods, words, query }: Props) {
   const { part, blank, scribe } = plan;
   const setting = (value: number) => formatQuantity(value, "length", view, "setting");
   const unit = view === "mm" ? "mm" : "in";
@@ -112,25 +68,58 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
   return (
     <article class="plan-sheet" aria-label={`Plan of ${part.name}`}>
       <header class="plan-title">
-        <h2>{part.name || "Part without a name"}</h2>
-        <p>
-          {part.material.name}, {setting(part.thickness)} thick
-          {part.quantity > 1 ? `, ${part.quantity} parts` : ""}, sizes measured {part.measured}
-        </p>
-        <dl class="plan-answer">
-          <div>
-            <dt>Blank, west to east × south to north</dt>
-            <dd>
-              <output>
-                {setting(blank.width)} × {setting(blank.depth)}
-              </output>
-            </dd>
-          </div>
-          <div>
-            <dt>Mass of one</dt>
-            <dd>{formatQuantity(blank.mass, "mass")}</dd>
-          </div>
-        </dl>
+        <div class="plan-head">
+          <h2>{part.name || "Part without a name"}</h2>
+          <dl class="title-block">
+            <div>
+              <dt>Material</dt>
+              <dd>{part.material.name}</dd>
+            </div>
+            <div>
+              <dt>Thickness</dt>
+              <dd>{setting(part.thickness)}</dd>
+            </div>
+            <div>
+              <dt>Quantity</dt>
+              <dd>{part.quantity}</dd>
+            </div>
+            <div>
+              <dt>Sizes measured</dt>
+              <dd>{part.measured}</dd>
+            </div>
+            <div class="only-on-paper">
+              <dt>Shop</dt>
+              <dd>{plan.shop}</dd>
+            </div>
+            <div class="only-on-paper">
+              <dt>Name</dt>
+              <dd>
+                <WriteHere />
+              </dd>
+            </div>
+            <div class="only-on-paper">
+              <dt>Date</dt>
+              <dd>
+                <WriteHere />
+              </dd>
+            </div>
+          </dl>
+          <dl class="plan-answer">
+            <div>
+              <dt>Blank, west to east × south to north</dt>
+              <dd>
+                <output>
+                  {setting(blank.width)} × {setting(blank.depth)}
+                </output>
+              </dd>
+            </div>
+            <div>
+              <dt>Mass of one</dt>
+              <dd>{formatQuantity(blank.mass, "mass")}</dd>
+            </div>
+          </dl>
+        </div>
+        <PlanCode query={query} />
         <p class={broken.length === 0 ? "plan-verdict" : "plan-verdict is-broken"}>
           {broken.length === 0
             ? `All ${plan.checks.length} checks hold.`
@@ -138,178 +127,187 @@ export function PlanSheet({ plan, view, markingMethods, words }: Props) {
         </p>
       </header>
 
-      {plan.remarks.length > 0 && (
-        <ul class="remarks">
-          {plan.remarks.map(({ level, phrase }) => (
-            <li key={phraseText(phrase)} class={level}>
-              {phraseText(phrase, view)}
-            </li>
-          ))}
-        </ul>
-      )}
+      <div class="plan-columns">
+        {plan.remarks.length > 0 && (
+          <ul class="remarks">
+            {plan.remarks.map(({ level, phrase }) => (
+              <li key={phraseText(phrase)} class={level}>
+                {phraseText(phrase, view)}
+              </li>
+            ))}
+          </ul>
+        )}
 
-      <div class="plan-figures">
-        <figure class="drawing">
-          <FlatDrawing plan={plan} view={view} />
-          <figcaption>
-            The blank, front face up, sizes in {view === "mm" ? "mm" : "inches"}. Settings are from the {datumWords}; bright lines
-            are sight lines.
-          </figcaption>
-        </figure>
-        {sections.map((chain) => (
-          <figure class="drawing" key={chain.axis}>
-            <SectionDrawing chain={chain} view={view} />
+        <div class="plan-figures">
+          <figure class="drawing">
+            <FlatDrawing plan={plan} view={view} />
             <figcaption>
-              The finished part, seen along its bends
-              {sections.length > 1 && ` from ${chain.axis === "y" ? "the west" : "the south"}`}.
+              The blank, front face up, sizes in {view === "mm" ? "mm" : "inches"}. Settings are from the {datumWords}; bright
+              lines are sight lines.
             </figcaption>
           </figure>
-        ))}
-        <FinishedPicture name={part.name} layout={plan.layout} />
-      </div>
-      <FoldingPicture
-        name={part.name}
-        layout={plan.layout}
-        view={view}
-        order={plan.order && "steps" in plan.order ? plan.order.steps : undefined}
-      />
-
-      {scribe.length > 0 && (
-        <section class="plan-scribe">
-          <h3>Scribe list</h3>
-          <Table
-            caption="Set once, run along the edge, go on to the next"
-            head={["Line", "Face", "From edge", "mm", "inch", "nearest 1/64 in (off by mm)", "What"]}
-            rows={scribe.map((line) => [
-              <>
-                {box} {line.number}
-              </>,
-              line.face,
-              line.from,
-              <strong key="mm">{formatNumber(line.distance, 2)}</strong>,
-              formatNumber(line.inch, 3),
-              `${line.fraction} (${line.fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(line.fractionError), 2)})`,
-              line.what,
-            ])}
-          />
-          {scribe.some(({ face }) => face === "back") && (
-            <p>
-              Lines on the back are scribed with the sheet turned over about the datum edge they are measured from, from that same
-              edge.
-            </p>
-          )}
-        </section>
-      )}
-
-      {plan.bends.length > 0 && (
-        <section class="plan-bends">
-          <h3>Bends</h3>
-          <Table
-            caption={`On the blank, ${unit} from the edge named`}
-            head={["Bend", "From", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
-            rows={plan.bends.map((bend) => [
-              bend.id,
-              bend.from,
-              `${bare(bend.tangents[0])}, ${bare(bend.tangents[1])}`,
-              bare(bend.sightLine),
-              angle(bend.angle),
-              bend.way,
-              bend.swing === null ? "springs back flat" : angle(bend.swing),
-              bare(bend.radius),
-              bare(bend.deduction),
-            ])}
-          />
-        </section>
-      )}
-
-      {plan.holes.length > 0 && (
-        <section class="plan-holes">
-          <h3>Holes on the flat</h3>
-          <Table
-            caption={`Centres, ${unit} from the west and the south edge of the blank`}
-            head={["Hole", "From west", "From south", "Size", "Panel"]}
-            rows={plan.holes.map((hole, index) => [
-              <>
-                {box} {index + 1}
-              </>,
-              bare(hole.x),
-              bare(hole.y),
-              holeSize(hole, bare),
-              panelName(hole.panel),
-            ])}
-          />
-        </section>
-      )}
-
-      <section class="plan-sizes">
-        <h3>Finished sizes</h3>
-        <Table
-          caption="± from marking, setting, bend data and sheet thickness together, k = 2"
-          head={["Panel", "Size", "±", "Measured"]}
-          rows={[
-            ...plan.sizes.map((size) => [
-              size.what,
-              setting(size.size),
-              setting(size.plusMinus),
-              <span key="blank" class="write-here" />,
-            ]),
-          ]}
+          {sections.map((chain) => (
+            <figure class="drawing" key={chain.axis}>
+              <SectionDrawing chain={chain} view={view} />
+              <figcaption>
+                The finished part, seen along its bends
+                {sections.length > 1 && ` from ${chain.axis === "y" ? "the west" : "the south"}`}.
+              </figcaption>
+            </figure>
+          ))}
+          <FinishedPicture name={part.name} layout={plan.layout} />
+        </div>
+        <FoldingPicture
+          name={part.name}
+          layout={plan.layout}
+          view={view}
+          order={plan.order && "steps" in plan.order ? plan.order.steps : undefined}
         />
-        <p>
-          Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line. Setting the nose to
-          a line by eye: ±{setting(noseSetting)}, common practice.
-        </p>
-      </section>
 
-      {plan.practice.length > 0 && (
-        <section class="plan-practice">
-          <h3>Practice pieces first</h3>
+        <TakeAlong plan={plan} view={view} />
+        <PracticeTables plan={plan} view={view} />
+        <CutList plan={plan} view={view} />
+
+        {scribe.length > 0 && (
+          <section class="plan-scribe">
+            <h3>Scribe list</h3>
+            <SheetTable
+              caption="Set once, run along the edge, go on to the next"
+              head={["Line", "Face", "From edge", "mm", "inch", "nearest 1/64 in (off by mm)", "What"]}
+              rows={scribe.map((line) => [
+                <>
+                  {box} {line.number}
+                </>,
+                line.face,
+                line.from,
+                <strong key="mm">{formatNumber(line.distance, 2)}</strong>,
+                formatNumber(line.inch, 3),
+                `${line.fraction} (${line.fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(line.fractionError), 2)})`,
+                line.what,
+              ])}
+            />
+            {scribe.some(({ face }) => face === "back") && (
+              <p>
+                Lines on the back are scribed with the sheet turned over about the datum edge they are measured from, from that
+                same edge.
+              </p>
+            )}
+          </section>
+        )}
+
+        {plan.holes.length > 0 && (
+          <section class="plan-holes">
+            <h3>Holes on the flat</h3>
+            <SheetTable
+              caption={`Centres, ${unit} from the west and the south edge of the blank`}
+              head={["Hole", "From west", "From south", "Size", "Panel", "By"]}
+              rows={plan.holes.map((hole, index) => [
+                <>
+                  {box} {index + 1}
+                </>,
+                bare(hole.x),
+                bare(hole.y),
+                holeSize(hole, bare),
+                panelName(hole.panel),
+                hole.punch ? `punch, die ${hole.punch.die}` : hole.by,
+              ])}
+            />
+          </section>
+        )}
+
+        <PunchTable plan={plan} view={view} />
+
+        {plan.corners.length > 0 && (
+          <section class="plan-corners">
+            <h3>Corners</h3>
+            <SheetTable
+              caption={`Guides from the edges of the blank, centres from its west and south edge, ${unit}`}
+              head={["Corner", "Guide from west or east", "Guide from south or north", "Bends cross at", "Relief"]}
+              rows={plan.corners.map(({ id, guide, x, y, relief }) => [
+                id,
+                bare(guide.x),
+                bare(guide.y),
+                `${bare(x)}, ${bare(y)}`,
+                relief ? `${relief.kind} ${relief.kind === "hole" ? "⌀ " : ""}${bare(relief.size)}` : "none",
+              ])}
+            />
+          </section>
+        )}
+
+        {plan.bends.length > 0 && (
+          <section class="plan-bends">
+            <h3>Bends</h3>
+            <SheetTable
+              caption={`On the blank, ${unit} from the edge named`}
+              head={["Bend", "From", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
+              rows={plan.bends.map((bend) => [
+                bend.id,
+                bend.from,
+                `${bare(bend.tangents[0])}, ${bare(bend.tangents[1])}`,
+                bare(bend.sightLine),
+                angle(bend.angle),
+                bend.way,
+                bend.swing === null ? "springs back flat" : angle(bend.swing),
+                bare(bend.radius),
+                bare(bend.deduction),
+              ])}
+            />
+          </section>
+        )}
+
+        <OrderList plan={plan} view={view} />
+        <JointTable plan={plan} view={view} />
+
+        <section class="plan-sizes">
+          <h3>Finished sizes</h3>
+          <SheetTable
+            caption="± from marking, setting, bend data and sheet thickness together, k = 2"
+            head={["Panel", "Size", "±", "Measured"]}
+            rows={[
+              ...plan.sizes.map((size) => [size.what, setting(size.size), setting(size.plusMinus), <WriteHere key="blank" />]),
+            ]}
+          />
+          <p>
+            Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line. Setting the nose
+            to a line by eye: ±{setting(noseSetting)}, common practice.
+          </p>
+        </section>
+
+        <section class="plan-checks">
+          <h3>Checks</h3>
+          <p class="quiet">Nothing is adjusted for you: a check that does not hold is yours to decide.</p>
+          {broken.length > 0 && <CheckList checks={broken} view={view} words={words} />}
+          <details>
+            <summary>
+              {plan.checks.length - broken.length} {plan.checks.length - broken.length === 1 ? "check holds" : "checks hold"}
+            </summary>
+            <CheckList checks={plan.checks.filter(({ ok }) => ok)} view={view} words={words} />
+          </details>
+        </section>
+
+        <section class="plan-steps">
+          <h3>In this order</h3>
+          <ol>
+            {plan.steps.map((step) => (
+              <li key={phraseText(step)}>
+                {box} {phraseText(step, view)}
+              </li>
+            ))}
+          </ol>
+        </section>
+
+        <section class="plan-cautions">
+          <h3>Before you start</h3>
+          <p class="only-on-paper">Read each on the safety page or in the machine’s manual, then tick it.</p>
           <ul>
-            {plan.practice.map((practice) => (
-              <li key={practice.for.join()}>
-                {practice.pieces} strips, {setting(practice.size.length)} × {setting(practice.size.width)} of the same sheet, bent
-                across the middle to {angle(practice.angle)} at a radius of {setting(practice.radius)}, for{" "}
-                {practice.for.join(", ")}.
+            {plan.cautions.map((id) => (
+              <li key={id}>
+                {box} <strong>{words.cautions[id]?.title}.</strong> <span class="caution-text">{words.cautions[id]?.text}</span>
               </li>
             ))}
           </ul>
         </section>
-      )}
-
-      <section class="plan-checks">
-        <h3>Checks</h3>
-        <p class="quiet">Nothing is adjusted for you: a check that does not hold is yours to decide.</p>
-        {broken.length > 0 && <CheckList checks={broken} view={view} words={words} />}
-        <details>
-          <summary>
-            {plan.checks.length - broken.length} {plan.checks.length - broken.length === 1 ? "check holds" : "checks hold"}
-          </summary>
-          <CheckList checks={plan.checks.filter(({ ok }) => ok)} view={view} words={words} />
-        </details>
-      </section>
-
-      <section class="plan-steps">
-        <h3>In this order</h3>
-        <ol>
-          {plan.steps.map((step) => (
-            <li key={phraseText(step)}>
-              {box} {phraseText(step, view)}
-            </li>
-          ))}
-        </ol>
-      </section>
-
-      <section class="plan-cautions">
-        <h3>Before you start</h3>
-        <p class="only-on-paper">Read each on the safety page or in the machine’s manual, then tick it.</p>
-        <ul>
-          {plan.cautions.map((id) => (
-            <li key={id}>
-              {box} <strong>{words.cautions[id]?.title}.</strong> <span class="caution-text">{words.cautions[id]?.text}</span>
-            </li>
-          ))}
-        </ul>
-      </section>
+      </div>
     </article>
   );
 }

@@ -25,6 +25,20 @@ export const layers = {
 } as const;
 export type LayerId = keyof typeof layers;
 
+/** ISO 128: what is there is drawn wide, what is only marked narrow, centre lines long-dashed dotted. Widths and dashes in mm. */
+const wide = { width: 0.5 } as const;
+const narrow = { width: 0.25 } as const;
+export const lineStyles: Readonly<Record<LayerId, { readonly width: number; readonly dashes?: string }>> = {
+  outline: wide,
+  "relief-holes": wide,
+  holes: wide,
+  "hole-centres": { ...narrow, dashes: "3 0.75 0.25 0.75" },
+  "bend-lines": narrow,
+  "bend-zones": narrow,
+  "sight-lines": narrow,
+  "fold-lines": narrow,
+};
+
 export type Drawing = Readonly<Record<LayerId, readonly Mark[]>>;
 
 const rad = (degrees: number) => (degrees * Math.PI) / 180;

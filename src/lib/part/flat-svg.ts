@@ -1,22 +1,8 @@
-import { type Drawing, drawingOf, type LayerId, layers, type Mark, pathData } from "./drawing.ts";
+import { type Drawing, drawingOf, type LayerId, layers, lineStyles, type Mark, pathData } from "./drawing.ts";
 import type { Plan } from "./plan.ts";
 
 /** Room round the blank [mm]: half the width of a line, and the ends of centre lines. */
 const margin = 5;
-
-/** ISO 128: what is there is drawn wide, what is only marked narrow, centre lines long-dashed dotted. Widths in mm. */
-const wide = 0.5;
-const narrow = 0.25;
-const styles: Readonly<Record<LayerId, string>> = {
-  outline: `stroke-width="${wide}"`,
-  "relief-holes": `stroke-width="${wide}"`,
-  holes: `stroke-width="${wide}"`,
-  "hole-centres": `stroke-width="${narrow}" stroke-dasharray="3 0.75 0.25 0.75"`,
-  "bend-lines": `stroke-width="${narrow}"`,
-  "bend-zones": `stroke-width="${narrow}"`,
-  "sight-lines": `stroke-width="${narrow}"`,
-  "fold-lines": `stroke-width="${narrow}"`,
-};
 
 const escaped = (text: string) =>
   text.replace(/[&<>"]/g, (sign) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[sign] as string);
@@ -47,9 +33,13 @@ export function flatSvg(plan: Pick<Plan, "layout" | "bends" | "blank" | "part">)
     const d = pathData(mark, place);
     return name === "" ? `<path d="${d}"/>` : `<path d="${d}">${name}</path>`;
   };
+  const style = (id: LayerId) => {
+    const { width: stroke, dashes } = lineStyles[id];
+    return `stroke-width="${stroke}"${dashes === undefined ? "" : ` stroke-dasharray="${dashes}"`}`;
+  };
   const groups = (Object.keys(layers) as LayerId[])
     .filter((id) => drawing[id].length > 0)
-    .map((id) => `<g id="${id}" ${styles[id]}>\n${drawing[id].map(drawn).join("\n")}\n</g>`);
+    .map((id) => `<g id="${id}" ${style(id)}>\n${drawing[id].map(drawn).join("\n")}\n</g>`);
   return `<?xml version="1.0" encoding="UTF-8"?>
 <svg xmlns="http://www.w3.org/2000/svg" width="${size(width)}mm" height="${size(height)}mm" viewBox="0 0 ${size(width)} ${size(height)}" fill="none" stroke="#000" stroke-linejoin="round">
 <title>${clean(`${part.name}: flat layout, front face up, ${size(blank.width)} × ${size(blank.depth)} mm, ${part.material.name}, ${size(part.thickness)} mm thick`)}</title>

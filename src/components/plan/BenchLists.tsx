@@ -1,0 +1,224 @@
+import type { CutPieces, ShearSetting } from "../../lib/part/cut-list.ts";
+import type { JointSettings } from "../../lib/part/joint-settings.ts";
+import type { Plan } from "../../lib/part/plan.ts";
+import type { HoleStep, NotchStep, PunchStep } from "../../lib/part/punch-list.ts";
+import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
+import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
+
+interface Props {
+  readonly plan: Plan;
+  readonly view: LengthView;
+}
+
+const bareIn = (view: LengthView) => (value: number) => showQuantity(value, "length", view, "setting").number;
+const sizeIn = (view: LengthView) => (value: number) => formatQuantity(value, "length", view, "setting");
+const unitOf = (view: LengthView) => (view === "mm" ? "mm" : "in");
+const times = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
+
+/** What falls behind the blade, in words. */
+function fallen({ off, times: count }: ShearSetting, of: CutPieces["of"]): string {
+  if (off === "strip") return count === 1 ? "a strip off the sheet" : `${count} strips off the sheet`;
+  if (off === "rest") return count === 1 ? "the rest off; keep the piece" : "the rest off each; keep the pieces";
+  if (of === "blank") return count === 1 ? "the blank off the strip" : `${count} blanks off the strips`;
+  return times(count, "practice strip", "practice strips");
+}
+
+const grainWords = { x: "west to east", y: "south to north" } as const;
+
+/** Sizes to shear and the settings of the stop, in order. */
+export function CutList({ plan, view }: Props) {
+  const { sheet, pieces } = plan.cuts;
+  const bare = bareIn(view);
+  const [blank] = pieces;
+  const strokes = pieces.flatMap((piece) => piece.settings.map((setting) => ({ of: piece.of, setting })));
+  if (!blank) return null;
+  return (
+    <section class="plan-cuts">
+      <h3>At the shear</h3>
+      <p>
+        {times(blank.count, "blank", "blanks")} {bare(blank.width)} × {bare(blank.depth)} {unitOf(view)}
+        {sheet
+          ? ` from ${times(blank.sheets, "stock sheet", "stock sheets")} ${bare(sheet.width)} × ${bare(sheet.length)}`
+          : "; no sheet of this shop’s stock is right, so the stop is set as for one that is just large enough"}
+        {blank.grain && `, its rolling direction ${grainWords[blank.grain]} on the blank`}. Diagonals of the blank, for square
+        corners: {bare(blank.diagonal)} {unitOf(view)} both.
+      </p>
+      <SheetTable
+        caption={`Back stop, ${unitOf(view)} from the blade, in cutting order`}
+        head={["Setting", "Stop", "Cut", "Along the blade"]}
+        rows={strokes.map(({ of, setting }, index) => [
+          <>
+            {box} {index + 1}
+          </>,
+          setting.stop === undefined ? (
+            `scribe a line at ${bare(setting.size)}`
+          ) : (
+            <strong key="stop">{bare(setting.stop)}</strong>
+          ),
+          fallen(setting, of),
+          setting.reaches ? bare(setting.cutLength) : `${bare(setting.cutLength)}, longer than the shear: cut it another way`,
+        ])}
+      />
+    </section>
+  );
+}
+
+/** Size of a hole in words. */
+export function sizeWords(
+  { shape, width, height }: Pick<HoleStep, "shape" | "width" | "height">,
+  bare: (value: number) => string,
+): string {
+  if (shape === "round") return `⌀ ${bare(width)}`;
+  return `${shape} ${shape === "square" ? bare(width) : `${bare(width)} × ${bare(height)}`}`;
+}
+
+const whyNotPunched = {
+  "no-punch": "no such punch here",
+  force: "too much force for the punch",
+  throat: "beyond the throat of the punch",
+} as const;
+
+function holeToolWords({ tool, kind }: HoleStep): string {
+  if (tool.by === "punch") return `punch with die ${tool.punch.die} (${Math.round(100 * tool.share)} % of its force)`;
+  // A relief is drilled anywhere as a matter of course.
+  if (kind === "relief") return "drill";
+  const how = tool.by === "drill" ? "drill" : "drill the ends or corners, saw or file between";
+  return `${how}: ${whyNotPunched[tool.why]}`;
+}
+
+const whyByLines = {
+  size: "too large for the corner cutter",
+  thickness: "too thick for the corner cutter",
+  shape: "more than a square corner",
+} as const;
+
+function notchToolWords({ tool, square }: NotchStep, bare: (value: number) => string): string {
+  const first = tool.by === "corner-cutter" ? "corner cutter" : "snips or band saw to the lines";
+  const why = tool.why ? `: ${whyByLines[tool.why]}` : "";
+  return `${first}${why}${square === undefined ? "" : `; then the square relief, ${bare(square)}`}`;
+}
+
+function whatIsMade(step: PunchStep): string {
+  const all = step.for.join(", ");
+  if (step.kind === "hole") return `${step.for.length === 1 ? "hole" : "holes"} ${all}`;
+  if (step.kind === "relief") return `${times(step.for.length, "relief hole", "relief holes")}: ${all}`;
+  return `${times(step.for.length, "corner notch", "corner notches")}: ${all}`;
+}
+
+/** Reliefs, holes and notches, in order, each with its tool. */
+export function PunchTable({ plan, view }: Props) {
+  if (plan.punching.length === 0) return null;
+  const bare = bareIn(view);
+  return (
+    <section class="plan-punching">
+      <h3>Holes and notches, while it is flat</h3>
+      <SheetTable
+        caption={`In this order, sizes in ${unitOf(view)}`}
+        head={["Step", "Make", "Size", "With"]}
+        rows={plan.punching.map((step) => [
+          <>
+            {box} {step.number}
+          </>,
+          whatIsMade(step),
+          step.kind === "notch"
+            ? `guides ${bare(step.guide.x)} from west or east, ${bare(step.guide.y)} from south or north`
+            : sizeWords(step, bare),
+          step.kind === "notch" ? notchToolWords(step, bare) : holeToolWords(step),
+        ])}
+      />
+    </section>
+  );
+}
+
+const seconds = (value: number) => formatQuantity(value, "time");
+const between = (low: string, high: string) => (low === high ? low : `${low} to ${high}`);
+
+function SpotWords({ joints, view }: { joints: Extract<JointSettings, { kind: "spots" }>; view: LengthView }) {
+  const { start, verdict, reason } = joints;
+  const size = sizeIn(view);
+  if (!start)
+    return (
+      <p>
+        {verdict === "no"
+          ? `This metal is not spot welded here: ${reason?.text ?? ""} Rivet the tabs.`
+          : "No schedule for this thickness was read: ask your instructor."}
+      </p>
+    );
+  return (
+    <SheetTable
+      caption="Where to start at the spot welder; test coupons of the same two sheets decide"
+      head={["Joints", "Tip face", "Force", "Current", "Time", "Button, at least", "Coupon passed"]}
+      rows={[
+        [
+          times(joints.count, "spot", "spots"),
+          size(start.tipFace),
+          `${between(formatQuantity(start.forceMin, "force"), formatQuantity(start.forceMax, "force"))}${start.beyond.includes("force") ? " (beyond this welder)" : ""}`,
+          `${between(formatQuantity(start.currentMin, "current"), formatQuantity(start.currentMax, "current"))}${start.beyond.includes("current") ? " (beyond this welder)" : ""}`,
+          between(seconds(start.timeMin), seconds(start.timeMax)),
+          size(start.button),
+          box,
+        ],
+      ]}
+    />
+  );
+}
+
+/** How the tabs are joined to the sides they lie on. */
+export function JointTable({ plan, view }: Props) {
+  const { joints } = plan;
+  if (!joints) return null;
+  const size = sizeIn(view);
+  return (
+    <section class="plan-joints">
+      <h3>Joining the tabs</h3>
+      {joints.kind === "spots" ? (
+        <SpotWords joints={joints} view={view} />
+      ) : (
+        <SheetTable
+          caption="Drill through tab and side together, take the burr off between them, then rivet"
+          head={["Joints", "Rivet", "Drill", "Grip", "Solid rivet, length"]}
+          rows={[
+            [
+              times(joints.count, "rivet", "rivets"),
+              `${joints.inches} (${size(joints.diameter)})`,
+              size(joints.hole),
+              size(joints.grip),
+              size(joints.length),
+            ],
+          ]}
+        />
+      )}
+      <p>{joints.tabs.map(({ id, onto, count }) => `${id} onto ${onto}: ${count}`).join("; ")}.</p>
+    </section>
+  );
+}
+
+/** Strips to bend before the part, with room for what they measure. */
+export function PracticeTables({ plan, view }: Props) {
+  if (plan.practice.length === 0) return null;
+  const size = sizeIn(view);
+  return (
+    <section class="plan-practice">
+      <h3>Practice pieces first</h3>
+      {plan.practice.map((practice) => (
+        <div class="practice-group" key={practice.for.join()}>
+          <p>
+            {practice.pieces} strips, {size(practice.size.length)} × {size(practice.size.width)}, bent across the middle to{" "}
+            {formatQuantity(practice.angle, "angle")} at a radius of {size(practice.radius)}, for {practice.for.join(", ")}. Write
+            down what you measure and enter it: the plan then fits this brake and this sheet.
+          </p>
+          <SheetTable
+            caption={`Measured, ${unitOf(view)}`}
+            head={["Piece", "Flat before", "Leg A", "Leg B"]}
+            rows={Array.from({ length: practice.pieces }, (_, index) => [
+              String(index + 1),
+              <WriteHere key="flat" />,
+              <WriteHere key="a" />,
+              <WriteHere key="b" />,
+            ])}
+          />
+        </div>
+      ))}
+    </section>
+  );
+}

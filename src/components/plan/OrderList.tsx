@@ -1,0 +1,61 @@
+import type { OrderStep } from "../../lib/part/order/order.ts";
+import type { Plan } from "../../lib/part/plan.ts";
+import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
+import { phraseText } from "../../lib/quantity/phrase.ts";
+import { box } from "./SheetTable.tsx";
+import { StepDrawing } from "./StepDrawing.tsx";
+
+const turnWords = { no: "", "end for end": "turn it end for end; ", quarter: "turn it a quarter; " } as const;
+
+function lieWords({ turnedOver, turned, faceUp, onLeaf }: OrderStep, first: boolean): string {
+  const move = first ? "" : `${turnedOver ? "turn it over; " : ""}${turnWords[turned]}`;
+  return `${move}${faceUp} face up, ${onLeaf} end on the leaf`;
+}
+
+/** The bends in the order in which the brake can make them, or what stops every order. */
+export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: LengthView }) {
+  const { order } = plan;
+  if (!order || "stopped" in order) return null;
+  if ("trapped" in order) {
+    const { why, remedies } = order.trapped;
+    return (
+      <section class="plan-order">
+        <h3>Order of the bends</h3>
+        <p class="plan-verdict is-broken">No order of the bends works on this brake. {phraseText(why, view)}</p>
+        {remedies.length > 0 && (
+          <ul>
+            {remedies.map(({ phrase }) => (
+              <li key={phraseText(phrase)}>{phraseText(phrase, view)}</li>
+            ))}
+          </ul>
+        )}
+      </section>
+    );
+  }
+  const number = (value: number) => showQuantity(value, "length", view).number;
+  return (
+    <section class="plan-order">
+      <h3>Order of the bends</h3>
+      <ol class="order-steps">
+        {order.steps.map((step, index) => {
+          const made = new Set(order.steps.slice(0, index).map(({ bend }) => bend));
+          const chain = plan.layout.chains.find(({ bends }) => bends.some(({ id }) => id === step.bend));
+          const bend = plan.bends.find(({ id }) => id === step.bend);
+          return (
+            <li key={step.bend}>
+              <p>
+                {box} <strong>{step.bend}</strong>: {lieWords(step, index === 0)}.
+                {bend?.swing != null && ` Swing to ${formatQuantity(bend.swing, "angle")}.`}{" "}
+                {step.fingers.place === "row"
+                  ? "The whole row of fingers may stay."
+                  : `Fingers ${step.fingers.chosen.map(number).join(" + ")}.`}{" "}
+                <span class="order-why">{phraseText(step.why, view)}</span>
+              </p>
+              {chain && <StepDrawing chain={chain} made={made} bend={step.bend} />}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,45 @@
+import { useEffect, useState } from "preact/hooks";
+import type { Code } from "./qr.ts";
+
+/** How long an address must stay the same before its code is made [ms]: nobody scans while typing. */
+const pause = 250;
+
+/** Nobody types a longer address than this off a sheet of paper [characters]. */
+const readable = 160;
+
+/** The address of the plan as a code to scan and, where it is short, in letters. The code is made in the browser: only there is the address known. */
+export function PlanCode({ query }: { readonly query: string }) {
+  const [address, setAddress] = useState("");
+  const [code, setCode] = useState<Code>();
+  useEffect(() => {
+    let wanted = true;
+    const timer = setTimeout(async () => {
+      const [{ codeOf }, { sharedQuery }] = await Promise.all([import("./qr.ts"), import("./packed.ts")]);
+      const text = `${location.origin}${location.pathname}?${await sharedQuery(query)}`;
+      if (!wanted) return;
+      setAddress(text);
+      setCode(codeOf(text));
+    }, pause);
+    return () => {
+      wanted = false;
+      clearTimeout(timer);
+    };
+  }, [query]);
+  return (
+    <div class="plan-code">
+      {code && (
+        <svg
+          viewBox={`0 0 ${code.size} ${code.size}`}
+          role="img"
+          aria-label="Code of this plan’s address, to scan with a phone"
+          shape-rendering="crispEdges"
+        >
+          <path class="code-ground" d={`M0 0h${code.size}v${code.size}H0z`} />
+          <path class="code-ink" d={code.path} />
+        </svg>
+      )}
+      {address !== "" && address.length <= readable && <p class="plan-address only-on-paper">{address}</p>}
+      {address !== "" && !code && <p>The address of this plan is too long for a code: pass it on as a part file.</p>}
+    </div>
+  );
+}

@@ -1,0 +1,35 @@
+import type { FlatChain } from "../../lib/part/flatten.ts";
+import { fold } from "../../lib/part/fold.ts";
+import { Paper, paperWidth, spot } from "../figures/pen.tsx";
+import { onPaper, sectionPath } from "../figures/section.ts";
+
+const margin = 12;
+const tallest = 110;
+
+/** The part in section as one step of the order leaves it, and, ghosted, as it came to the brake. */
+export function StepDrawing({ chain, made, bend }: { chain: FlatChain; made: ReadonlySet<string>; bend: string }) {
+  const turned = (also: boolean) => chain.bends.map(({ id }) => (made.has(id) || (also && id === bend) ? 1 : 0));
+  const before = fold(chain, turned(false));
+  const after = fold(chain, turned(true));
+  const { thickness } = chain.part;
+  const points = [before, after].flatMap(({ panels }) => panels.flatMap(({ start, end }) => [start, end]));
+  const xs = points.map(({ x }) => x);
+  const zs = points.map(({ z }) => z);
+  const [minX, maxX, minZ, maxZ] = [Math.min(...xs), Math.max(...xs), Math.min(...zs), Math.max(...zs)];
+  const room = 2 * thickness;
+  const scale = Math.min((paperWidth - 2 * margin) / (maxX - minX + room), tallest / (maxZ - minZ + room));
+  const height = (maxZ - minZ + room) * scale + 2 * margin;
+  const view = {
+    scale,
+    origin: spot(paperWidth / 2 - ((minX + maxX) / 2) * scale, height / 2 + ((minZ + maxZ) / 2) * scale),
+  };
+  const at = after.bends.find(({ id }) => id === bend);
+  const mark = at && onPaper(view, at.centre.x, at.centre.z);
+  return (
+    <Paper height={height} title={`The part in section after bend ${bend}`}>
+      <path class="sheet-ghost" d={sectionPath(before, thickness, view)} />
+      <path class="sheet" d={sectionPath(after, thickness, view)} />
+      {mark && <circle class="thin" cx={mark.x.toFixed(1)} cy={mark.y.toFixed(1)} r={10} />}
+    </Paper>
+  );
+}

@@ -1,0 +1,9 @@
+/** Hands a text to the reader as a file. Browser only. */
+export function saveFile(name: string, type: string, text: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([text], { type }));
+  link.download = name;
+  link.click();
+  // The browser may still be reading it.
+  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+}

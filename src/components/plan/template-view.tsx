@@ -1,0 +1,282 @@
+import { render } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
+import { type Drawing, drawingOf, type LayerId, layers, lineStyles, type Mark, pathData } from "../../lib/part/drawing.ts";
+import type { FlatPoint } from "../../lib/part/flatten.ts";
+import type { Plan } from "../../lib/part/plan.ts";
+import { barLength, overlap, type PaperId, papers, type Tile, type Tiling, tileHead, tiling } from "../../lib/part/template.ts";
+import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+
+const layerIds = Object.keys(layers) as LayerId[];
+
+const tidy = (value: number) => Number(value.toFixed(3));
+
+interface Window {
+  readonly width: number;
+  readonly height: number;
+}
+
+type Put = (point: FlatPoint) => FlatPoint;
+
+/** Words on a sheet, in millimetres. */
+function Words({
+  x,
+  y,
+  size = 2.9,
+  upright,
+  children,
+}: {
+  x: number;
+  y: number;
+  size?: number;
+  upright?: boolean;
+  children: string;
+}) {
+  return (
+    <text
+      x={tidy(x)}
+      y={tidy(y)}
+      font-size={size}
+      fill="#000"
+      stroke="none"
+      transform={upright ? `rotate(-90 ${tidy(x)} ${tidy(y)})` : undefined}
+    >
+      {children}
+    </text>
+  );
+}
+
+/** Shortest stretch of a line beside which its name is written [mm]. */
+const roomForName = 30;
+const fromEdge = 3;
+
+/** The name of a line where it is seen on a sheet; none where hardly any of it is. */
+function LineName({ mark, place, size }: { mark: Mark & { kind: "line" }; place: Put; size: Window }) {
+  if (mark.name === undefined) return null;
+  const [a, b] = [place(mark.from), place(mark.to)];
+  const level = Math.abs(a.y - b.y) < Math.abs(a.x - b.x);
+  const [off, across, room] = level ? [a.y, size.height, size.width] : [a.x, size.width, size.height];
+  const [start, end] = level ? [a.x, b.x] : [a.y, b.y];
+  const from = Math.max(fromEdge, Math.min(start, end));
+  const to = Math.min(room - fromEdge, Math.max(start, end));
+  if (off < fromEdge || off > across || to - from < roomForName) return null;
+  return level ? (
+    <Words x={from + 2} y={a.y - 0.7}>
+      {mark.name}
+    </Words>
+  ) : (
+    <Words x={a.x - 0.7} y={to - 2} upright>
+      {mark.name}
+    </Words>
+  );
+}
+
+function Layer({ id, marks, place, size }: { id: LayerId; marks: readonly Mark[]; place: Put; size: Window }) {
+  const { width, dashes } = lineStyles[id];
+  return (
+    <g class={`layer-${id}`} fill="none" stroke="#000" stroke-width={width} stroke-dasharray={dashes}>
+      {marks.map((mark, index) => {
+        const at = mark.kind === "cross" ? place(mark.centre) : undefined;
+        return (
+          <g key={String(index)}>
+            <path d={pathData(mark, place)} />
+            {mark.kind === "line" && <LineName mark={mark} place={place} size={size} />}
+            {mark.kind === "cross" && mark.name !== undefined && at && (
+              <Words x={at.x + 1} y={at.y - 1}>
+                {mark.name}
+              </Words>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+const tickApart = 10;
+
+/** The bar to hold a rule against, ticked every centimetre. */
+function Bar({ x, y }: { x: number; y: number }) {
+  const ticks = Array.from({ length: barLength / tickApart + 1 }, (_, index) => x + index * tickApart);
+  return (
+    <g fill="none" stroke="#000" stroke-width="0.25">
+      <path class="check-bar" d={`M${x} ${y}h${barLength}`} />
+      <path d={ticks.map((tick, index) => `M${tick} ${y}v${index % 5 === 0 ? -3 : -1.5}`).join("")} />
+    </g>
+  );
+}
+
+/** Where a sheet is cut to be joined to its neighbours: the middle of what they share, right across the paper. */
+function CutMarks({ tile: { joins }, size: { width, height } }: { tile: Tile; size: Window }) {
+  const half = overlap / 2;
+  const lines = [
+    ...(joins.west ? [`M${half} 0V${height}`] : []),
+    ...(joins.east ? [`M${width - half} 0V${height}`] : []),
+    ...(joins.north ? [`M0 ${half}H${width}`] : []),
+    ...(joins.south ? [`M0 ${height - half}H${width}`] : []),
+  ];
+  if (lines.length === 0) return null;
+  return <path class="cut-marks" d={lines.join("")} fill="none" stroke="#000" stroke-width="0.18" stroke-dasharray="4 2" />;
+}
+
+const numberWords = ({ row, column }: Tile, { rows, columns }: Tiling) => `row ${row} of ${rows}, column ${column} of ${columns}`;
+
+function Sheet({ plan, drawing, tiles, tile }: { plan: Plan; drawing: Drawing; tiles: Tiling; tile: Tile }) {
+  const { width, height } = tiles;
+  const size = { width, height };
+  const place: Put = ({ x, y }) => ({ x: x - tile.x, y: height - (y - tile.y) });
+  const whole = height + tileHead;
+  const number = numberWords(tile, tiles);
+  return (
+    <svg
+      class="tile"
+      viewBox={`0 0 ${width} ${whole}`}
+      width={`${width}mm`}
+      height={`${whole}mm`}
+      role="img"
+      aria-label={`Template of ${plan.part.name}, ${number}`}
+    >
+      <rect width={width} height={whole} fill="#fff" />
+      <Words x={0} y={4} size={4}>
+        {plan.part.name.length > 36 ? `${plan.part.name.slice(0, 35)}…` : plan.part.name}
+      </Words>
+      <Words x={0} y={8.4}>
+        {`Front face up, ${number}.`}
+      </Words>
+      <Words x={0} y={12.4}>
+        {tiles.tiles.length > 1 ? "Cut along the dashed lines; join outline to outline." : "Glue it on, outline to edge."}
+      </Words>
+      <Bar x={width - barLength - 0.5} y={5} />
+      <Words x={width - barLength - 0.5} y={8.4}>
+        {`This bar is ${barLength} mm long. If it is not: print again at 100 %, not fitted to the page.`}
+      </Words>
+      {/* biome-ignore lint/a11y/noSvgWithoutTitle: it is part of the picture it stands in, which is named */}
+      <svg x="0" y={tileHead} width={width} height={height} viewBox={`0 0 ${width} ${height}`}>
+        {layerIds.map((id) => (
+          <Layer key={id} id={id} marks={drawing[id]} place={place} size={size} />
+        ))}
+        <CutMarks tile={tile} size={size} />
+      </svg>
+    </svg>
+  );
+}
+
+/** Which sheet shows what, small. */
+function Overview({ plan, tiles }: { plan: Plan; tiles: Tiling }) {
+  const xs = tiles.tiles.flatMap(({ x }) => [x, x + tiles.width]);
+  const ys = tiles.tiles.flatMap(({ y }) => [y, y + tiles.height]);
+  const [left, top] = [Math.min(...xs), Math.max(...ys)];
+  const [wide, deep] = [Math.max(...xs) - left, top - Math.min(...ys)];
+  const place: Put = ({ x, y }) => ({ x: x - left, y: top - y });
+  const hair = Math.max(wide, deep) / 200;
+  return (
+    <svg
+      class="tile-map"
+      viewBox={`0 0 ${wide} ${deep}`}
+      role="img"
+      aria-label={`How ${tiles.rows} × ${tiles.columns} sheets lie on the part`}
+    >
+      <g fill="#fff" fill-opacity="0.7" stroke="#777" stroke-width={hair}>
+        {tiles.tiles.map(({ x, y, row, column }) => {
+          const corner = place({ x, y: y + tiles.height });
+          return <rect key={`${row} ${column}`} x={corner.x} y={corner.y} width={tiles.width} height={tiles.height} />;
+        })}
+      </g>
+      <path
+        d={pathData({ kind: "polygon", points: plan.layout.outline }, place)}
+        fill="none"
+        stroke="#000"
+        stroke-width={2 * hair}
+      />
+    </svg>
+  );
+}
+
+const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? "" : "s"}`;
+
+interface Props {
+  readonly plan: Plan;
+  readonly view: LengthView;
+  readonly close: () => void;
+}
+
+function TemplateView({ plan, view, close }: Props) {
+  const [paper, setPaper] = useState<PaperId>("a4");
+  const heading = useRef<HTMLHeadingElement>(null);
+  const tiles = tiling(plan.layout, paper);
+  const used = tiles.tiles.filter((tile) => tile.used);
+  const drawing = drawingOf(plan);
+  const size = (value: number) => formatQuantity(value, "length", view, "setting");
+  useEffect(() => {
+    heading.current?.focus();
+    const leave = ({ key }: KeyboardEvent) => {
+      if (key === "Escape") close();
+    };
+    addEventListener("keydown", leave);
+    return () => removeEventListener("keydown", leave);
+  }, [close]);
+  return (
+    <main class="page template-page">
+      <div class="not-on-paper">
+        <h1 tabIndex={-1} ref={heading}>
+          Template, full size: {plan.part.name || "part without a name"}
+        </h1>
+        <p>
+          Print it on {papers[paper].name} at 100 %, without “fit to page”, and hold a rule against the 100 mm bar of every sheet
+          before you glue. The blank is {size(plan.blank.width)} × {size(plan.blank.depth)}: {counted(used.length, "sheet")},{" "}
+          {counted(tiles.rows, "row")} of {counted(tiles.columns, "column")}
+          {used.length < tiles.tiles.length && ", empty ones left out"}.
+        </p>
+        <p>
+          Paper moves with damp and glue by some tenths of a millimetre (common practice). Prick the hole centres and the ends of
+          the lines through it, and scribe from the datum edges what must be better than that. Sight lines of bends down belong on
+          the back.
+        </p>
+        <div class="template-actions">
+          <fieldset class="switch">
+            <legend class="for-ears">Paper</legend>
+            {(Object.keys(papers) as PaperId[]).map((id) => (
+              <label key={id}>
+                <input type="radio" name="template-paper" value={id} checked={paper === id} onChange={() => setPaper(id)} />
+                {papers[id].name}
+              </label>
+            ))}
+          </fieldset>
+          <button type="button" class="button first" onClick={() => print()}>
+            Print {counted(used.length, "sheet")}
+          </button>
+          <button type="button" onClick={close}>
+            Back to the plan
+          </button>
+        </div>
+        {tiles.tiles.length > 1 && <Overview plan={plan} tiles={tiles} />}
+      </div>
+      <div class="tiles">
+        {used.map((tile) => (
+          <Sheet key={`${paper} ${tile.row} ${tile.column}`} plan={plan} drawing={drawing} tiles={tiles} tile={tile} />
+        ))}
+      </div>
+    </main>
+  );
+}
+
+/**
+ * Shows the template of a plan in place of the page, to be printed.
+ * @param back - called when the page is there again
+ */
+export function openTemplate(plan: Plan, view: LengthView, back: () => void): void {
+  const host = document.createElement("div");
+  host.className = "template-view";
+  const root = document.documentElement;
+  const before = scrollY;
+  const close = () => {
+    render(null, host);
+    host.remove();
+    root.classList.remove("shows-template");
+    scrollTo({ top: before, behavior: "instant" });
+    back();
+  };
+  root.classList.add("shows-template");
+  document.body.append(host);
+  scrollTo({ top: 0, behavior: "instant" });
+  render(<TemplateView plan={plan} view={view} close={close} />, host);
+}
