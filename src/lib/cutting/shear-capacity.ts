@@ -73,3 +73,16 @@ export function parallelCapacity(plate: CapacityInput): number {
   checkRanges(inputs, plate);
   return (plate.ratedThickness * plate.ratedStrength) / plate.shearStrength;
 }
+
+/**
+ * Thickness in another metal for blades whose slope is not known: the lower of the two rules, which holds for either.
+ *
+ * @param plate - as for `rakedCapacity`
+ * @returns T₂ [mm]
+ * @throws InputError for a value outside its range
+ * @remarks Source: equilibrium.
+ * @example surestCapacity({ ratedThickness: 1.52, ratedStrength: 300, shearStrength: 450 }); // 1.0133
+ */
+export function surestCapacity(plate: CapacityInput): number {
+  return Math.min(rakedCapacity(plate), parallelCapacity(plate));
+}

@@ -74,3 +74,8 @@ function manyDigits(value: number, view: LengthView): string {
 export function phraseText(phrase: Phrase, view: LengthView = "mm"): string {
   return phrase.map((part) => (typeof part === "string" ? part : amountText(part, view))).join("");
 }
+
+/** Phrases one after the other: `a, b and c`. */
+export function listed(phrases: readonly Phrase[]): Phrase {
+  return phrases.flatMap((each, index) => (index === 0 ? each : [index === phrases.length - 1 ? " and " : ", ", ...each]));
+}

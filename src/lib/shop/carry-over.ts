@@ -1,6 +1,6 @@
 import { momentCapacity } from "../bending/plastic-moment.ts";
 import { type Catalogue, type MaterialId, materialIds, type Outline } from "../catalogue.ts";
-import { parallelCapacity, rakedCapacity } from "../cutting/shear-capacity.ts";
+import { parallelCapacity, rakedCapacity, surestCapacity } from "../cutting/shear-capacity.ts";
 import { perimeter } from "../punching/perimeter.ts";
 import { punchForce, punchStress, punchStressLimit } from "../punching/punch-force.ts";
 
@@ -32,14 +32,13 @@ export function carriedRatings({ materials, shop }: Data): CarriedRow[] {
       ratedStrength: materials[rating.material].shearStrength.value,
       shearStrength: shearStrength.value,
     });
-    const cutter = plate(shop.cornerCutter);
     return {
       material,
       brake: moment(shop.brake),
       rolls: moment(shop.rolls),
       shear: (shop.shear.rake > 0 ? rakedCapacity : parallelCapacity)(plate(shop.shear)),
-      // The slope of its blades is not in the file: the lower of the two rules holds for either.
-      cornerCutter: Math.min(rakedCapacity(cutter), parallelCapacity(cutter)),
+      // The slope of its blades is not in the file.
+      cornerCutter: surestCapacity(plate(shop.cornerCutter)),
     };
   });
 }

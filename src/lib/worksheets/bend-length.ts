@@ -16,9 +16,10 @@ import * as symbols from "../bending/symbols.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
-import { atLeast, mm, type Phrase, phraseText, say } from "../quantity/phrase.ts";
+import { atLeast, listed, mm, type Phrase, phraseText, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
+import { brakeRemarks } from "./parts/brake-remarks.ts";
 import { radiusRemarks } from "./parts/radius-remarks.ts";
 
 const blankFormula: Formula = {
@@ -182,6 +183,7 @@ export default worksheet({
         phrase: say`This stands for a neutral line outside the sheet (K = ${kFactor.toFixed(2)}). Check the deduction, the radius and what the legs were measured to.`,
       });
 
+    remarks.push(...brakeRemarks(catalogue.shop.brake, { angle, legs: values.legs }));
     if (used)
       remarks.push({
         level: "note",
@@ -248,7 +250,7 @@ export default worksheet({
 /** Why no measured bend can be used. */
 function noneFits(best: BendFit | undefined, metal: string): InputError {
   const why: Phrase = best
-    ? say`none of the bends measured in ${metal} fits: the nearest has ${joined(best.misfits)}`
+    ? say`none of the bends measured in ${metal} fits: the nearest has ${listed(best.misfits)}`
     : say`no bend measured in ${metal} is known`;
   return new InputError(
     "deduction",
@@ -257,6 +259,3 @@ function noneFits(best: BendFit | undefined, metal: string): InputError {
     [{ to: "practice-pieces", label: "Practice pieces", raw: {} }],
   );
 }
-
-const joined = (phrases: readonly Phrase[]): Phrase =>
-  phrases.flatMap((each, index) => (index === 0 ? each : [" and ", ...each]));

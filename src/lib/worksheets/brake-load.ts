@@ -3,10 +3,13 @@ import {
   firstYieldMoment,
   fullPlasticMoment,
   fullPlasticMomentFormula,
+  momentCapacity,
+  momentCapacityFormula,
   planeStrainMoment,
   planeStrainMomentFormula,
 } from "../bending/plastic-moment.ts";
 import * as symbols from "../bending/symbols.ts";
+import { materialIds } from "../catalogue.ts";
 import type { Formula } from "../formula.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
@@ -49,7 +52,7 @@ export default worksheet({
     moment: { kind: "quantity", label: "Bending moment", symbol: "M", quantity: "moment" },
   },
   main: "capacityUsed",
-  formulas: [fullPlasticMomentFormula, planeStrainMomentFormula, capacityFormula],
+  formulas: [fullPlasticMomentFormula, planeStrainMomentFormula, capacityFormula, momentCapacityFormula],
   validity: [
     "The least moment that bends the sheet: its whole thickness yields and does not harden, and nothing rubs.",
     "Work hardening, a sharp radius, dull edges and friction add to it, easily a quarter or more. Stay well inside the rating.",
@@ -126,12 +129,36 @@ export default worksheet({
       }),
     };
 
+    const capacities: AnswerTable = {
+      caption: `What ${brake.name} takes in other metals over its whole length, by the moment alone`,
+      columns: [{ label: "Metal" }, { label: "Thickness", quantity: "length", fineness: "setting" }],
+      rows: materialIds.map((id) => {
+        const own = id === values.material ? material.yield.value : catalogue.materials[id].yield.value;
+        const takes = momentCapacity({
+          ratedThickness: rating.thickness,
+          ratedYield: ratedMaterial.yield.value,
+          yield: own,
+        });
+        const note =
+          id === rating.material ? "on the plate" : takes > rating.thickness ? "more than the plate: only by the manual" : "";
+        return {
+          cells: [catalogue.materials[id].name, takes],
+          chosen: id === values.material,
+          source: "equilibrium",
+          ...(note === "" ? {} : { note }),
+        };
+      }),
+    };
+
     const working: Step[] = [
       { formula: fullPlasticMomentFormula, values: { ...job, fullPlastic } },
       { formula: planeStrainMomentFormula, values: { fullPlastic, moment } },
       { formula: capacityFormula, values: { moment, rated, capacityUsed } },
     ];
 
-    return { outputs: { capacityUsed, moment }, remarks, working, tables: [band], sources: ["equilibrium"] };
+    const plate = { ratedThickness: rating.thickness, ratedYield: ratedMaterial.yield.value, yield: material.yield.value };
+    working.push({ formula: momentCapacityFormula, values: { ...plate, capacity: momentCapacity(plate) } });
+
+    return { outputs: { capacityUsed, moment }, remarks, working, tables: [band, capacities], sources: ["equilibrium"] };
   },
 });

@@ -16,6 +16,7 @@ import {
 } from "../rolling/cone-blank.ts";
 import { sheet } from "../rolling/symbols.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
+import { thickerThanPlate } from "./parts/plate-remarks.ts";
 import { typedLength } from "./parts/typed-length.ts";
 
 const length = { quantity: "length", fineness: "setting" } as const;
@@ -89,6 +90,8 @@ export default worksheet({
         field: "smallDiameter",
         phrase: say`${rolls.name} roll to ${mm(rolls.smallestDiameter)} inside at the smallest. Form the narrow end by hand over a stake or a mandrel.`,
       });
+    if (thickness > rolls.rating.thickness)
+      remarks.push(thickerThanPlate(rolls, catalogue.materials[rolls.rating.material].name, thickness));
     if (slant > rolls.width)
       remarks.push({
         level: "caution",

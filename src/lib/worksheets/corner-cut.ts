@@ -24,9 +24,10 @@ import {
   sideHeight,
   thickestListed,
 } from "../cutting/corner-notch.ts";
+import { surestCapacity } from "../cutting/shear-capacity.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
-import { atLeast, mm, say } from "../quantity/phrase.ts";
+import { atLeast, listed, mm, say } from "../quantity/phrase.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 
 const length = { quantity: "length", fineness: "setting" } as const;
@@ -113,6 +114,7 @@ export default worksheet({
     "faa-h-8083-31-box",
     "geometry",
     "this-shop",
+    "shear-equilibrium",
     "navedtra-14119",
     "faa-h-8083-31",
     "din-6935",
@@ -208,6 +210,24 @@ export default worksheet({
         phrase: say`${cornerCutter.name} is rated for ${mm(cornerCutter.rating.thickness)} ${catalogue.materials[cornerCutter.rating.material].name}; the sheet is ${mm(thickness)}.`,
         source: "this-shop",
       });
+    else {
+      const { rating } = cornerCutter;
+      const tooThick = Object.values(catalogue.materials).flatMap(({ id, name, shearStrength }) => {
+        const takes = surestCapacity({
+          ratedThickness: rating.thickness,
+          ratedStrength: catalogue.materials[rating.material].shearStrength.value,
+          shearStrength: shearStrength.value,
+        });
+        return id === rating.material || takes >= thickness ? [] : [say`${name} (${mm(takes)})`];
+      });
+      if (tooThick.length > 0)
+        remarks.push({
+          level: "caution",
+          field: "thickness",
+          phrase: say`The plate of ${cornerCutter.name} is for ${catalogue.materials[rating.material].name}. By force alone it is too weak for this thickness of ${listed(tooThick)}.`,
+          source: "shear-equilibrium",
+        });
+    }
     for (const field of ["sideA", "sideB"] as const)
       if (values[field] < brake.shortestLeg)
         remarks.push({

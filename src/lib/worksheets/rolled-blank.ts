@@ -13,6 +13,7 @@ import {
 } from "../rolling/rolled-blank.ts";
 import { sheet } from "../rolling/symbols.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
+import { thickerThanPlate } from "./parts/plate-remarks.ts";
 
 const length = { quantity: "length", fineness: "setting" } as const;
 
@@ -64,6 +65,8 @@ export default worksheet({
         field: "diameter",
         phrase: say`${rolls.name} roll to ${mm(rolls.smallestDiameter)} inside at the smallest; this is ${mm(inside)}.`,
       });
+    if (thickness > rolls.rating.thickness)
+      remarks.push(thickerThanPlate(rolls, catalogue.materials[rolls.rating.material].name, thickness));
     remarks.push({
       level: "note",
       phrase: say`Rolls leave both ends nearly flat for about ${mm(rolls.spacing)} on the rolls of this shop. Bend the ends first, or leave them longer and trim.`,

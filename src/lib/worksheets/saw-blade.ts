@@ -138,6 +138,18 @@ export default worksheet({
       }))
       .sort((one, other) => one.teeth - other.teeth);
     const take = bands.find(({ inCut }) => inCut >= better) ?? bands.find(({ inCut }) => inCut >= least) ?? bands.at(-1);
+    if (take)
+      remarks.push({
+        level: take.inCut >= least ? "note" : "caution",
+        phrase: say`Of the bands of ${bandSaw.name}, take the one of ${take.teeth} teeth an inch${
+          take.inCut >= better
+            ? ""
+            : take.inCut >= least
+              ? ", and feed gently"
+              : ": it has too few teeth in this sheet square on, so slant or back the sheet"
+        }.`,
+        source: "this-shop",
+      });
     const own: AnswerTable = {
       caption: `The bands of ${bandSaw.name}`,
       columns: [

@@ -1,4 +1,5 @@
-import { mm, say } from "../quantity/phrase.ts";
+import type { StockSheet } from "../catalogue.ts";
+import { listed, mm, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import {
   oneLifter,
@@ -36,7 +37,7 @@ export default worksheet({
   formulas: [sheetAreaFormula, sheetMassFormula],
   validity: ["A plain rectangle: holes and notches are not taken off.", "As exact as the thickness and the density put in."],
   cautions: ["lifting", "sharp-edges"],
-  sources: ["geometry", "niosh-lifting", "common-practice"],
+  sources: ["geometry", "niosh-lifting", "common-practice", "this-shop"],
 
   compute(values, catalogue) {
     const { width, length, thickness } = values;
@@ -59,6 +60,7 @@ export default worksheet({
         phrase: say`Longer than ${mm(longSheet)}: carry it with two people, however light it is. It bends in the middle and catches a draught.`,
         source: "common-practice",
       });
+    remarks.push(stockRemark(catalogue.shop.stock, { material: values.material, thickness, width, length }));
     remarks.push(propertyRemark("Density", "density", material.density));
 
     const tolerance = materialThicknessTolerance(catalogue, material, thickness, Math.min(width, length));
@@ -97,3 +99,27 @@ export default worksheet({
     };
   },
 });
+
+/** A sheet is taken as this thickness when it differs by no more than this share. */
+const sameThickness = 0.05;
+
+/** Whether a piece can be cut from what this shop has in stock. */
+function stockRemark(stock: readonly StockSheet[], piece: StockSheet): Remark {
+  const ofMetal = stock.filter(({ material }) => material === piece.material);
+  const sheets = ofMetal.filter(({ thickness }) => Math.abs(thickness - piece.thickness) <= sameThickness * piece.thickness);
+  const source = "this-shop";
+  const size = ({ width, length }: StockSheet) => say`${mm(width)} × ${mm(length)}`;
+  if (sheets.length === 0) {
+    const others = [...new Set(ofMetal.map(({ thickness }) => thickness))].sort((a, b) => a - b);
+    const has = others.length > 0 ? say`this metal in ${listed(others.map((each) => [mm(each)]))}` : say`none of this metal`;
+    return { level: "note", field: "thickness", phrase: say`Not in stock here: this shop has ${has}.`, source };
+  }
+  const fits = sheets.find(
+    ({ width, length }) =>
+      Math.max(piece.width, piece.length) <= Math.max(width, length) &&
+      Math.min(piece.width, piece.length) <= Math.min(width, length),
+  );
+  return fits
+    ? { level: "note", phrase: say`In stock here: it can be had from a sheet of ${size(fits)}.`, source }
+    : { level: "note", phrase: say`Larger than the sheets in stock here, ${listed(sheets.map(size))}.`, source };
+}
