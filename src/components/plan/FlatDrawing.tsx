@@ -123,14 +123,14 @@ function roomFor(lines: readonly ScribeLine[], room: number): readonly ScribeLin
 }
 
 interface SettingsProps {
-  readonly lines: readonly ScribeLine[];
+  readonly lines: readonly Pick<ScribeLine, "distance" | "number">[];
   readonly whole: number;
   readonly place: (distance: number) => Spot;
   readonly show: (value: number) => string;
 }
 
 /** Settings from the south edge, up the left side. */
-function Settings({
+export function Settings({
   lines,
   whole,
   place,
@@ -166,7 +166,7 @@ function Settings({
 }
 
 /** Settings from the west edge, along the bottom, read from the right. */
-function SettingsBelow({ lines, whole, place, bottom: floor, show }: SettingsProps & { bottom: number }) {
+export function SettingsBelow({ lines, whole, place, bottom: floor, show }: SettingsProps & { bottom: number }) {
   const labels = spread(
     [...lines.map(({ distance }) => place(distance).x), place(whole).x],
     uprightGap,
@@ -301,7 +301,7 @@ export function holeEdge({ shape, width, height, flatTurn }: FlatHole): readonly
   }));
 }
 
-function HoleShape({ hole, place, scale }: { hole: FlatHole; place: (x: number, y: number) => Spot; scale: number }) {
+export function HoleShape({ hole, place, scale }: { hole: FlatHole; place: (x: number, y: number) => Spot; scale: number }) {
   const centre = place(hole.flatX, hole.flatY);
   const reach = (Math.min(hole.width, hole.height) / 2) * scale + 6;
   const edge = holeEdge(hole);
@@ -318,7 +318,7 @@ function HoleShape({ hole, place, scale }: { hole: FlatHole; place: (x: number, 
 }
 
 /** An edge that settings are taken from, marked at its ends. */
-function Datum({ from, to }: { from: Spot; to: Spot }) {
+export function Datum({ from, to }: { from: Spot; to: Spot }) {
   const level = from.y === to.y;
   return (
     <g>

@@ -4,9 +4,8 @@ import { usesMethod } from "../../lib/bending/method-inputs.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { Input, Raw } from "../../lib/inputs.ts";
-import { partInputs, type Side } from "../../lib/part/form.ts";
-import type { Plan } from "../../lib/part/plan.ts";
-import { planFrom } from "../../lib/part/plan.ts";
+import { type PartKind, partInputs, type Side } from "../../lib/part/form.ts";
+import { type PlanResult, planFrom } from "../../lib/part/plan.ts";
 import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
 import { CopyButton } from "../calculator/Elsewhere.tsx";
 import { Field } from "../calculator/Fields.tsx";
@@ -14,6 +13,7 @@ import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
 import { keepLastPlan, lastPlanQuery, owner } from "./last-plan.ts";
 import { PlanSheet } from "./PlanSheet.tsx";
+import { RolledSheet } from "./RolledSheet.tsx";
 import { SavedPlans } from "./SavedPlans.tsx";
 import { startingPoints } from "./starting-points.ts";
 import type { PlanWords } from "./words.ts";
@@ -32,17 +32,50 @@ const bendDataKeys: readonly Key[] = [
 ];
 
 const groups: readonly { readonly title: string; readonly keys: readonly Key[]; readonly folded?: boolean }[] = [
-  { title: "The part", keys: ["name", "quantity"] },
+  { title: "The part", keys: ["kind", "name", "quantity"] },
   { title: "The sheet", keys: ["material", "thickness", "radius", "measured"] },
   { title: "The base", keys: ["width", "depth"] },
+  { title: "The tube", keys: ["diameter", "length", "arc"] },
+  { title: "The cone", keys: ["largeDiameter", "smallDiameter", "height"] },
+  { title: "The seam", keys: ["seam", "seamWidth", "seamJoint"] },
   { title: "Legs", keys: ["south", "north"] },
   { title: "Legs on west and east", keys: ["west", "east"], folded: true },
   { title: "Folded edges", keys: ["edges"], folded: true },
   { title: "Corners", keys: ["cornerGap", "relief", "tabs", "tabWidth", "tabJoint"] },
   { title: "Holes", keys: ["holes"] },
   { title: "Square, rectangular and slotted holes, hole circles", keys: ["cutouts", "circles"], folded: true },
-  { title: "Bend data and marking", keys: ["bendData", "kFactor", "hardness", ...bendDataKeys.slice(1), "marking"] },
+  { title: "Bend data", keys: ["bendData", "kFactor", "hardness", ...bendDataKeys.slice(1)] },
+  { title: "Marking", keys: ["marking"] },
 ];
+
+/** Fields of one kind of part alone; all others are for every kind. */
+const kindOfKey = new Map<Key, readonly PartKind[]>([
+  ...(
+    [
+      "radius",
+      "width",
+      "depth",
+      "south",
+      "north",
+      "west",
+      "east",
+      "edges",
+      "cornerGap",
+      "relief",
+      "tabs",
+      "tabWidth",
+      "tabJoint",
+    ] as const
+  ).map((key): [Key, readonly PartKind[]] => [key, ["folded"]]),
+  ...([...bendDataKeys, "kFactor", "hardness"] as const).map((key): [Key, readonly PartKind[]] => [key, ["folded"]]),
+  ["measured", ["folded", "tube"]],
+  ...(["diameter", "length", "arc"] as const).map((key): [Key, readonly PartKind[]] => [key, ["tube"]]),
+  ...(["largeDiameter", "smallDiameter", "height"] as const).map((key): [Key, readonly PartKind[]] => [key, ["cone"]]),
+  ...(["seam", "seamWidth", "seamJoint"] as const).map((key): [Key, readonly PartKind[]] => [key, ["tube", "cone"]]),
+]);
+
+/** The edges of part of a tube do not meet. */
+const isOpen = (raw: Raw) => raw.kind === "tube" && Number.parseFloat(String(raw.arc ?? "360")) < 360;
 
 /** Legs on two neighbouring sides: only such parts have corners. */
 function hasCorners(raw: Raw): boolean {
@@ -51,6 +84,11 @@ function hasCorners(raw: Raw): boolean {
 }
 
 function matters(key: Key, raw: Raw): boolean {
+  const kinds = kindOfKey.get(key);
+  if (kinds && !kinds.includes((raw.kind ?? partInputs.kind.default) as PartKind)) return false;
+  if (key === "seam") return !isOpen(raw) || (raw.seam ?? "butt") !== "butt";
+  if (key === "seamWidth") return (raw.seam ?? "butt") !== "butt";
+  if (key === "seamJoint") return raw.seam === "lap";
   if (key === "kFactor") return usesMethod(raw.bendData, "neutral-line");
   if (key === "cornerGap" || key === "relief" || key === "tabs") return hasCorners(raw);
   if (key === "tabWidth" || key === "tabJoint") return hasCorners(raw) && (raw.tabs ?? "none") !== "none";
@@ -93,9 +131,9 @@ interface Props {
 /** The whole job in one place: the part as a form, its plan beside it. */
 export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
   const compute = useCallback(
-    (raw: Raw): Outcome<Plan> => {
-      const { plan, problems } = planFrom(raw, catalogue);
-      return { good: plan, problems };
+    (raw: Raw): Outcome<PlanResult> => {
+      const result = planFrom(raw, catalogue);
+      return { good: result.problems.length === 0 ? result : undefined, problems: result.problems };
     },
     [catalogue],
   );
@@ -149,6 +187,7 @@ export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
   };
 
   const concerned = (key: Key) => problems.some(({ field }) => field === key || field.startsWith(`${key}.`));
+  const shown = { view, words, query, markingMethods: catalogue.markingMethods };
   const filled = (key: Key) => Array.isArray(raw[key]) && raw[key].length > 0;
 
   return (
@@ -183,17 +222,17 @@ export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
       <form class="plan-form not-on-paper" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
         <Strays form={form} inputs={partInputs} change={change} />
         {groups.map(({ title, keys, folded }) => {
-          const shown = keys.filter((key) => matters(key, raw) || concerned(key));
-          if (shown.length === 0) return null;
+          const fieldKeys = keys.filter((key) => matters(key, raw) || concerned(key));
+          if (fieldKeys.length === 0) return null;
           const fields = (
             <div class="field-grid">
-              {shown.map((key) => (
+              {fieldKeys.map((key) => (
                 <Field key={key} form={form} field={key} input={partInputs[key] as Input} />
               ))}
             </div>
           );
           return folded ? (
-            <details key={title} class="plan-group" open={shown.some((key) => concerned(key) || filled(key)) || undefined}>
+            <details key={title} class="plan-group" open={fieldKeys.some((key) => concerned(key) || filled(key)) || undefined}>
               <summary>{title}</summary>
               {fields}
             </details>
@@ -246,7 +285,8 @@ export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
             </span>
           </p>
         )}
-        {good && <PlanSheet plan={good} view={view} markingMethods={catalogue.markingMethods} words={words} query={query} />}
+        {good?.plan && <PlanSheet plan={good.plan} {...shown} />}
+        {good?.rolled && <RolledSheet plan={good.rolled} {...shown} />}
       </div>
     </div>
   );

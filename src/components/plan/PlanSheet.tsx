@@ -1,28 +1,16 @@
-import type { Catalogue } from "../../lib/catalogue.ts";
-import type { Check } from "../../lib/part/check.ts";
 import { panelName } from "../../lib/part/flatten.ts";
 import { datumEdges, type Plan, type PlannedHole } from "../../lib/part/plan.ts";
 import { noseSetting } from "../../lib/part/uncertainty.ts";
-import { formatNumber, formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
-import { phraseText } from "../../lib/quantity/phrase.ts";
+import { formatNumber, formatQuantity, showQuantity } from "../../lib/quantity/format.ts";
 import { CutList, JointTable, PracticeTables, PunchTable, sizeWords } from "./BenchLists.tsx";
 import { FlatDrawing } from "./FlatDrawing.tsx";
 import { FinishedPicture, FoldingPicture } from "./FoldingPicture.tsx";
 import { OrderList } from "./OrderList.tsx";
 import { PlanCode } from "./PlanCode.tsx";
 import { SectionDrawing } from "./SectionDrawing.tsx";
+import { BeforeYouStart, Checks, Remarks, type SheetProps, Steps, Verdict } from "./SheetParts.tsx";
 import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
 import { TakeAlong } from "./TakeAlong.tsx";
-import type { PlanWords } from "./words.ts";
-
-interface Props {
-  readonly plan: Plan;
-  readonly view: LengthView;
-  readonly markingMethods: Catalogue["markingMethods"];
-  readonly words: PlanWords;
-  /** The query of the plan's address. */
-  readonly query: string;
-}
 
 /** Size of a hole in words: a diameter, or width by height with the angle it is turned by. */
 function holeSize({ shape, diameter, width = 0, height = 0, turn = 0 }: PlannedHole, bare: (value: number) => string): string {
@@ -30,30 +18,8 @@ function holeSize({ shape, diameter, width = 0, height = 0, turn = 0 }: PlannedH
   return sizeWords({ shape, width: diameter ?? width, height: diameter ?? height }, bare) + turned;
 }
 
-const seenWords = { read: "", memory: " (from memory)", practice: "" } as const;
-
-function CheckList({ checks, view, words }: { checks: readonly Check[] } & Pick<Props, "view" | "words">) {
-  return (
-    <ul class="checks">
-      {checks.map((check) => (
-        <li key={check.label + check.rule} class={check.ok ? "holds" : "broken"}>
-          <strong>{check.label}</strong>{" "}
-          <span class="check-numbers">
-            {formatQuantity(check.value, check.quantity, view, "setting")}, {check.side === "least" ? "at least" : "at most"}{" "}
-            {formatQuantity(check.limit, check.quantity, view, "setting")}: {check.ok ? "holds" : "does not hold"}.
-          </span>{" "}
-          <span class="check-why">
-            {phraseText(check.why, view)} <cite>{words.titles[check.source] ?? check.source}</cite>
-            {seenWords[check.seen]}
-          </span>
-        </li>
-      ))}
-    </ul>
-  );
-}
-
 /** The plan to take to the bench: what to cut, where to scribe, what comes out and how well. */
-export function PlanSheet({ plan, view, markingMethods, words, query }: Props) {
+export function PlanSheet({ plan, view, markingMethods, words, query }: SheetProps & { readonly plan: Plan }) {
   const { part, blank, scribe } = plan;
   const setting = (value: number) => formatQuantity(value, "length", view, "setting");
   const unit = view === "mm" ? "mm" : "in";
@@ -62,7 +28,6 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: Props) {
   const datums = datumEdges(plan.layout);
   const datumWords = `${datums.join(" and the ")} ${datums.length === 1 ? "edge, the datum" : "edges, the datums"}`;
   const sections = plan.layout.chains.filter(({ bends }) => bends.length > 0);
-  const broken = plan.checks.filter(({ ok }) => !ok);
   const marking = markingMethods[part.marking];
 
   return (
@@ -120,23 +85,11 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: Props) {
           </dl>
         </div>
         <PlanCode query={query} />
-        <p class={broken.length === 0 ? "plan-verdict" : "plan-verdict is-broken"}>
-          {broken.length === 0
-            ? `All ${plan.checks.length} checks hold.`
-            : `${broken.length} of ${plan.checks.length} checks do not hold: ${broken.map(({ label }) => label.toLowerCase()).join("; ")}.`}
-        </p>
+        <Verdict checks={plan.checks} />
       </header>
 
       <div class="plan-columns">
-        {plan.remarks.length > 0 && (
-          <ul class="remarks">
-            {plan.remarks.map(({ level, phrase }) => (
-              <li key={phraseText(phrase)} class={level}>
-                {phraseText(phrase, view)}
-              </li>
-            ))}
-          </ul>
-        )}
+        <Remarks remarks={plan.remarks} view={view} />
 
         <div class="plan-figures">
           <figure class="drawing">
@@ -273,40 +226,9 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: Props) {
           </p>
         </section>
 
-        <section class="plan-checks">
-          <h3>Checks</h3>
-          <p class="quiet">Nothing is adjusted for you: a check that does not hold is yours to decide.</p>
-          {broken.length > 0 && <CheckList checks={broken} view={view} words={words} />}
-          <details>
-            <summary>
-              {plan.checks.length - broken.length} {plan.checks.length - broken.length === 1 ? "check holds" : "checks hold"}
-            </summary>
-            <CheckList checks={plan.checks.filter(({ ok }) => ok)} view={view} words={words} />
-          </details>
-        </section>
-
-        <section class="plan-steps">
-          <h3>In this order</h3>
-          <ol>
-            {plan.steps.map((step) => (
-              <li key={phraseText(step)}>
-                {box} {phraseText(step, view)}
-              </li>
-            ))}
-          </ol>
-        </section>
-
-        <section class="plan-cautions">
-          <h3>Before you start</h3>
-          <p class="only-on-paper">Read each on the safety page or in the machine’s manual, then tick it.</p>
-          <ul>
-            {plan.cautions.map((id) => (
-              <li key={id}>
-                {box} <strong>{words.cautions[id]?.title}.</strong> <span class="caution-text">{words.cautions[id]?.text}</span>
-              </li>
-            ))}
-          </ul>
-        </section>
+        <Checks checks={plan.checks} view={view} words={words} />
+        <Steps steps={plan.steps} view={view} />
+        <BeforeYouStart cautions={plan.cautions} words={words} />
       </div>
     </article>
   );

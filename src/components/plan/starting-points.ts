@@ -99,6 +99,34 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
       holes: [hole("north.1", 80, 25)],
     },
   },
+  {
+    name: "Tube",
+    words: "rolled, with a grooved seam",
+    raw: {
+      kind: "tube",
+      name: "Tube",
+      thickness: "0.8mm",
+      diameter: "150mm",
+      length: "300mm",
+      seam: "grooved",
+      seamWidth: "6mm",
+      holes: [hole("base", 100, 40)],
+    },
+  },
+  {
+    name: "Cone",
+    words: "rolled, its lap spot-welded",
+    raw: {
+      kind: "cone",
+      name: "Funnel",
+      thickness: "0.8mm",
+      largeDiameter: "200mm",
+      smallDiameter: "120mm",
+      height: "150mm",
+      seam: "lap",
+      seamWidth: "20mm",
+    },
+  },
 ];
 
 function leg(length: number, way: "up" | "down") {

@@ -29,6 +29,8 @@ export interface TrialStrips {
 
 /** Everything a student takes to the bench for one rolled part. */
 export interface RolledPlan {
+  /** Name of the shop whose machines and stock it was made for. */
+  readonly shop: string;
   readonly part: RolledPart;
   readonly sheet: RolledSheet;
   readonly blank: Blank;
@@ -175,6 +177,7 @@ export function planRolled(values: PartValues, catalogue: Catalogue): RolledPlan
   const rolling = rollSettings(sheet, catalogue);
   const practice = trialsFor(rolling, catalogue);
   return {
+    shop: catalogue.shop.name,
     part,
     sheet,
     blank,

@@ -1,0 +1,389 @@
+import type { RolledSheet, Sector } from "../../lib/part/rolled/model.ts";
+import type { RolledPlan } from "../../lib/part/rolled/plan.ts";
+import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
+import {
+  AngleSize,
+  Arrowhead,
+  arcPath,
+  at,
+  away,
+  Line,
+  mid,
+  Paper,
+  Path,
+  paperWidth,
+  Size,
+  type Spot,
+  spot,
+  Text,
+} from "../figures/pen.tsx";
+import { Datum, HoleShape, Settings, SettingsBelow } from "./FlatDrawing.tsx";
+
+interface Props {
+  readonly plan: RolledPlan;
+  readonly view: LengthView;
+}
+
+const left = 66;
+const right = 24;
+const top = 26;
+const bottom = 66;
+const tallest = 420;
+const labelGap = 15;
+
+type Place = (x: number, y: number) => Spot;
+
+const bareIn = (view: LengthView) => (value: number) => showQuantity(value, "length", view, "setting").number;
+const crossReach = 4;
+
+function Cross({ point }: { point: Spot }) {
+  return (
+    <g>
+      <Line from={spot(point.x - crossReach, point.y)} to={spot(point.x + crossReach, point.y)} kind="centre" />
+      <Line from={spot(point.x, point.y - crossReach)} to={spot(point.x, point.y + crossReach)} kind="centre" />
+    </g>
+  );
+}
+
+/** Holes and joints where they lie on the blank. */
+function Pierced({ sheet, place, scale }: { sheet: RolledSheet; place: Place; scale: number }) {
+  return (
+    <g>
+      {sheet.holes.map((hole) => (
+        <HoleShape key={hole.number} hole={hole} place={place} scale={scale} />
+      ))}
+      {sheet.joints.map(({ a, b }, index) => (
+        <g key={String(index)}>
+          <Cross point={place(a.x, a.y)} />
+          <Cross point={place(b.x, b.y)} />
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** The blank of a rolled part with everything that is marked on it, the face up that becomes the inside. */
+export function RolledBlankDrawing({ plan, view }: Props) {
+  return plan.sheet.sector ? (
+    <ConeBlank plan={plan} sector={plan.sheet.sector} view={view} />
+  ) : (
+    <TubeBlank plan={plan} view={view} />
+  );
+}
+
+function TubeBlank({ plan, view }: Props) {
+  const { blank, part, sheet, scribe } = plan;
+  const scale = Math.min((paperWidth - left - right) / blank.width, tallest / blank.depth);
+  const [width, depth] = [blank.width * scale, blank.depth * scale];
+  const height = top + depth + bottom;
+  const origin = spot(left + (paperWidth - left - right - width) / 2, top + depth);
+  const place: Place = (x, y) => spot(origin.x + x * scale, origin.y - y * scale);
+  const show = bareIn(view);
+  const from = (edge: "west" | "south", room: number) => {
+    const lines = scribe.filter((line) => line.from === edge);
+    return lines.length < room ? lines : [];
+  };
+  const upright = (x: number) => [place(x, 0), place(x, blank.depth)] as const;
+  const [start, end] = upright(blank.width / 2);
+  return (
+    <Paper height={height} title={`Blank of ${part.name}: ${blankWords(plan, view)}`}>
+      <path
+        class="sheet"
+        d={`M${at(place(0, 0))}L${at(place(blank.width, 0))}L${at(place(blank.width, blank.depth))}L${at(place(0, blank.depth))}Z`}
+      />
+      <Line from={start} to={end} kind="centre" />
+      {sheet.seam.lines.map(({ side, distance, what }) => {
+        const [a, b] = upright(side === "A" ? distance : blank.width - distance);
+        return <Line key={what} from={a} to={b} kind="sight" />;
+      })}
+      <Pierced sheet={sheet} place={place} scale={scale} />
+      <Settings
+        lines={from("south", depth / labelGap)}
+        whole={blank.depth}
+        place={(distance) => place(0, distance)}
+        origin={origin}
+        range={[top - 12, origin.y - 4]}
+        show={show}
+      />
+      <SettingsBelow
+        lines={from("west", (paperWidth - left) / labelGap)}
+        whole={blank.width}
+        place={(distance) => place(distance, 0)}
+        bottom={origin.y}
+        show={show}
+      />
+      <EdgeNames west={place(0, blank.depth)} east={place(blank.width, blank.depth)} />
+      <Datum from={place(0, 0)} to={place(blank.width, 0)} />
+      <Datum from={place(0, 0)} to={place(0, blank.depth)} />
+    </Paper>
+  );
+}
+
+function EdgeNames({ west, east }: { west: Spot; east: Spot }) {
+  return (
+    <g>
+      <Text spot={spot(west.x, west.y - 8)} lines="A" anchor="middle" kind="name" />
+      <Text spot={spot(east.x, east.y - 8)} lines="B" anchor="middle" kind="name" />
+    </g>
+  );
+}
+
+const blankWords = ({ blank }: RolledPlan, view: LengthView) =>
+  `${formatQuantity(blank.width, "length", view, "setting")} by ${formatQuantity(blank.depth, "length", view, "setting")}`;
+
+/** The centre of the arcs is drawn where the paper need not be more than this many times as tall as the blank. */
+const centreWithin = 2.6;
+
+function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
+  const { blank, part, sheet } = plan;
+  const { centre, outerRadius, innerRadius, angle } = sector;
+  const withCentre = centre.y <= centreWithin * blank.depth;
+  const drawn = Math.max(blank.depth, withCentre ? centre.y : 0);
+  const scale = Math.min((paperWidth - left - right) / blank.width, tallest / drawn);
+  const head = 34;
+  const height = head + drawn * scale + bottom;
+  const origin = spot(left + (paperWidth - left - right - blank.width * scale) / 2, head + drawn * scale);
+  const place: Place = (x, y) => spot(origin.x + x * scale, origin.y - y * scale);
+  const show = bareIn(view);
+  const [a, b] = sector.seamLines as [Sector["seamLines"][number], Sector["seamLines"][number]];
+  const o = place(centre.x, centre.y);
+  const outline = sheet.outline.map(({ x, y }) => at(place(x, y))).join("L");
+  const radius = (length: number, direction: number, text: string) => {
+    const tip = away(o, direction, length * scale);
+    const from = away(o, direction, Math.max(0, (innerRadius - 0.12 * outerRadius) * scale));
+    return (
+      <g>
+        <Line from={from} to={tip} />
+        <Arrowhead tip={tip} direction={direction} />
+        <Text
+          spot={away(away(o, direction, (length - (outerRadius - innerRadius) * 0.4) * scale), direction + 90, 6)}
+          lines={text}
+          anchor="start"
+          kind="size"
+        />
+      </g>
+    );
+  };
+  const chordEnds = [place(a.outer.x, a.outer.y), place(b.outer.x, b.outer.y)] as const;
+  const chordMiddle = mid(...chordEnds);
+  return (
+    <Paper
+      height={height}
+      title={`Blank of ${part.name}, the sector of a ring: outer radius ${show(outerRadius)}, inner radius ${show(innerRadius)}, ${formatQuantity(angle, "angle")}`}
+    >
+      <path
+        class="thin"
+        stroke-dasharray="2 3"
+        d={`M${at(place(0, 0))}L${at(place(blank.width, 0))}L${at(place(blank.width, blank.depth))}L${at(place(0, blank.depth))}Z`}
+      />
+      <path class="sheet" d={`M${outline}Z`} />
+      <Line from={place(centre.x, 0)} to={withCentre ? o : place(centre.x, blank.depth)} kind="centre" />
+      {[a, b].map(({ side, outer, inner }) => (
+        <Line
+          key={side}
+          from={place(outer.x, outer.y)}
+          to={withCentre ? o : place(inner.x, inner.y)}
+          kind={sheet.seam.kind === "butt" ? "thin" : "sight"}
+        />
+      ))}
+      {sheet.seam.lines.map(({ side, distance, what }) => {
+        const { outer, inner } = side === "A" ? a : b;
+        const off = (side === "A" ? sheet.seam.sideA : sheet.seam.sideB) - distance;
+        const [dx, dy] = [(outer.x - inner.x) / sector.slant, (outer.y - inner.y) / sector.slant];
+        const turn = side === "A" ? 1 : -1;
+        // Outwards from A is to the right of the way from its inner to its outer end.
+        const shift = ({ x, y }: { x: number; y: number }) => place(x + turn * off * dy, y - turn * off * dx);
+        return off === 0 ? null : <Line key={what} from={shift(inner)} to={shift(outer)} kind="sight" />;
+      })}
+      <Line from={chordEnds[0]} to={chordEnds[1]} />
+      <Text spot={spot(chordMiddle.x + 8, chordMiddle.y - 4)} lines={`chord ${show(sector.chord)}`} kind="size" />
+      <Pierced sheet={sheet} place={place} scale={scale} />
+      {radius(outerRadius, 270 + angle / 4, `R1 ${show(outerRadius)}`)}
+      {innerRadius > 0 && radius(innerRadius, 270 - angle / 4, `R2 ${show(innerRadius)}`)}
+      {withCentre && (
+        <g>
+          <Cross point={o} />
+          <Text spot={spot(o.x, o.y - 8)} lines="O" anchor="middle" kind="name" />
+          <AngleSize
+            centre={o}
+            radius={Math.max(26, Math.min(46, innerRadius * scale * 0.5))}
+            from={270 - angle / 2}
+            to={270 + angle / 2}
+            text={formatQuantity(angle, "angle")}
+            textOff={16}
+          />
+        </g>
+      )}
+      {!withCentre && (
+        <Text
+          spot={spot(place(centre.x, 0).x, head - 16)}
+          lines={`O is ${show(centre.y)} from the south edge`}
+          anchor="middle"
+          kind="size"
+        />
+      )}
+      <Settings
+        lines={[]}
+        whole={blank.depth}
+        place={(distance) => place(0, distance)}
+        origin={origin}
+        range={[head - 12, origin.y - 4]}
+        show={show}
+      />
+      <SettingsBelow
+        lines={[{ number: 1, distance: centre.x }]}
+        whole={blank.width}
+        place={(distance) => place(distance, 0)}
+        bottom={origin.y}
+        show={show}
+      />
+      <EdgeNames west={away(place(a.outer.x, a.outer.y), 180, 14)} east={away(place(b.outer.x, b.outer.y), 0, 14)} />
+    </Paper>
+  );
+}
+
+const gap = 46;
+const room = 250;
+
+/** The finished part in two views: along its axis and from the side, with the sizes a caliper reads. */
+export function FinishedRolled({ plan, view }: Props) {
+  const { part, sheet } = plan;
+  const show = (value: number) => formatQuantity(value, "length", view, "setting");
+  const [large, small = large] = sheet.ends;
+  if (!large || !small) return null;
+  const arc = part.kind === "tube" ? part.arc : 360;
+  const outer = large.outside / 2;
+  const half = (Math.min(arc, 360) * Math.PI) / 360;
+  const across = arc >= 180 ? 2 * outer : 2 * outer * Math.sin(half);
+  const inner = large.inside / 2;
+  const tall = arc > 180 ? outer - outer * Math.cos(half) : outer - inner * Math.cos(half);
+  const long = part.kind === "tube" ? part.length : part.height;
+  const scale = Math.min((paperWidth - 2 * 34 - gap) / (across + long), room / Math.max(across, tall));
+  const height = Math.max(across, tall) * scale + 84;
+  const floor = 36 + tall * scale;
+  const sectionX = 34 + (across * scale) / 2;
+  const centre = spot(sectionX, floor - outer * scale);
+  const sideX = 34 + across * scale + gap;
+  const title = `${part.name}, finished: seen along its axis and from the side`;
+
+  return (
+    <Paper height={height} title={title}>
+      {part.kind === "cone" ? (
+        <ConeEnds
+          centre={centre}
+          scale={scale}
+          large={large}
+          small={plan.part.kind === "cone" && plan.part.smallDiameter > 0 ? small : undefined}
+        />
+      ) : (
+        <Ring centre={centre} outer={outer * scale} inner={inner * scale} arc={arc} />
+      )}
+      <Side
+        plan={plan}
+        x={sideX}
+        axis={arc === 360 ? centre.y : undefined}
+        floor={floor}
+        top={floor - tall * scale}
+        scale={scale}
+        view={view}
+      />
+      {part.kind === "tube" && arc === 360 && (
+        <Size
+          from={spot(sectionX - outer * scale, centre.y)}
+          to={spot(sectionX + outer * scale, centre.y)}
+          off={-(outer * scale + 18)}
+          text={`⌀ ${show(part.diameter)} ${part.measured}`}
+        />
+      )}
+      {part.kind === "tube" && arc < 360 && (
+        <Text
+          spot={spot(sectionX, floor + 22)}
+          lines={[`R ${show(part.diameter / 2)} ${part.measured}`, `over ${formatQuantity(arc, "angle")}`]}
+          anchor="middle"
+          kind="size"
+        />
+      )}
+    </Paper>
+  );
+}
+
+/** A wall seen along the axis, its middle at the bottom; a full one has its seam at the top. */
+function Ring({ centre, outer, inner, arc }: { centre: Spot; outer: number; inner: number; arc: number }) {
+  if (arc === 360)
+    return (
+      <g>
+        <path class="sheet" fill-rule="evenodd" d={`${circlePath(centre, outer)}${circlePath(centre, inner)}`} />
+        <Line from={spot(centre.x, centre.y - inner)} to={spot(centre.x, centre.y - outer)} kind="outline" />
+        <AxisCross centre={centre} reach={outer + 8} />
+      </g>
+    );
+  const [from, to] = [270 - arc / 2, 270 + arc / 2];
+  return <Path kind="sheet" d={`${arcPath(centre, outer, from, to)}${arcPath(centre, inner, to, from, "L")}Z`} />;
+}
+
+function circlePath({ x, y }: Spot, radius: number): string {
+  const [a, b] = [spot(x - radius, y), spot(x + radius, y)];
+  const r = radius.toFixed(2);
+  return `M${at(a)}A${r} ${r} 0 1 1 ${at(b)}A${r} ${r} 0 1 1 ${at(a)}Z`;
+}
+
+function AxisCross({ centre, reach }: { centre: Spot; reach: number }) {
+  return (
+    <g>
+      <Line from={spot(centre.x - reach, centre.y)} to={spot(centre.x + reach, centre.y)} kind="centre" />
+      <Line from={spot(centre.x, centre.y - reach)} to={spot(centre.x, centre.y + reach)} kind="centre" />
+    </g>
+  );
+}
+
+type End = RolledSheet["ends"][number];
+
+function ConeEnds({ centre, scale, large, small }: { centre: Spot; scale: number; large: End; small: End | undefined }) {
+  return (
+    <g>
+      <path
+        class="sheet"
+        fill-rule="evenodd"
+        d={circlePath(centre, (large.outside / 2) * scale) + (small ? circlePath(centre, (small.inside / 2) * scale) : "")}
+      />
+      {small && <path class="thin" d={circlePath(centre, (small.outside / 2) * scale)} />}
+      <Line
+        from={spot(centre.x, centre.y - ((small?.inside ?? 0) / 2) * scale)}
+        to={spot(centre.x, centre.y - (large.outside / 2) * scale)}
+        kind="thin"
+      />
+      <AxisCross centre={centre} reach={(large.outside / 2) * scale + 8} />
+    </g>
+  );
+}
+
+function Side({
+  plan,
+  x,
+  axis,
+  floor,
+  top: ceiling,
+  scale,
+  view,
+}: Props & { x: number; axis: number | undefined; floor: number; top: number; scale: number }) {
+  const { part, sheet } = plan;
+  const show = (value: number) => formatQuantity(value, "length", view, "setting");
+  const [large, small] = sheet.ends;
+  const long = (part.kind === "tube" ? part.length : part.height) * scale;
+  const rim = part.kind === "cone" && axis !== undefined ? ((small?.outside ?? 0) / 2) * scale : undefined;
+  const [low, high] = rim === undefined ? [floor, ceiling] : [(axis ?? 0) + rim, (axis ?? 0) - rim];
+  const end = x + long;
+  return (
+    <g>
+      <path class="sheet" d={`M${at(spot(x, floor))}L${at(spot(end, low))}L${at(spot(end, high))}L${at(spot(x, ceiling))}Z`} />
+      {axis !== undefined && <Line from={spot(x - 8, axis)} to={spot(end + 8, axis)} kind="centre" />}
+      <Size from={spot(x, floor)} to={spot(end, floor)} off={-18} text={show(part.kind === "tube" ? part.length : part.height)} />
+      {part.kind === "cone" && large && (
+        <Text spot={spot(x, ceiling - 8)} lines={`⌀ ${show(large.outside)} outside`} anchor="middle" kind="size" />
+      )}
+      {part.kind === "cone" && small && (
+        <Text spot={spot(end, floor + 50)} lines={`small end ⌀ ${show(small.outside)} outside`} anchor="end" kind="size" />
+      )}
+    </g>
+  );
+}

@@ -1,0 +1,199 @@
+import type { RolledPlan } from "../../lib/part/rolled/plan.ts";
+import { formatNumber, formatQuantity, showQuantity } from "../../lib/quantity/format.ts";
+import { sizeWords } from "./BenchLists.tsx";
+import { PlanCode } from "./PlanCode.tsx";
+import { FinishedRolled, RolledBlankDrawing } from "./RolledDrawing.tsx";
+import { BeforeYouStart, Checks, Entry, Remarks, type SheetProps, Steps, Verdict } from "./SheetParts.tsx";
+import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
+
+const kindWords = { tube: "rolled tube", cone: "rolled cone" } as const;
+const seamWords = { butt: "butted", lap: "lap", grooved: "grooved", standing: "standing" } as const;
+
+/** The plan of a rolled part to take to the bench: the blank, what to mark on it, how to set the rolls, what comes out. */
+export function RolledSheet({ plan, view, markingMethods, words, query }: SheetProps & { readonly plan: RolledPlan }) {
+  const { part, blank, sheet, rolling, scribe } = plan;
+  const { seam } = sheet;
+  const setting = (value: number) => formatQuantity(value, "length", view, "setting");
+  const bare = (value: number) => showQuantity(value, "length", view, "setting").number;
+  const unit = view === "mm" ? "mm" : "in";
+  const marking = markingMethods[part.marking];
+  const partial = part.kind === "tube" && part.arc < 360;
+
+  return (
+    <article class="plan-sheet" aria-label={`Plan of ${part.name}`}>
+      <header class="plan-title">
+        <div class="plan-head">
+          <h2>{part.name || "Part without a name"}</h2>
+          <dl class="title-block">
+            <Entry name="Kind">{partial ? "part of a rolled tube" : kindWords[part.kind]}</Entry>
+            <Entry name="Material">{part.material.name}</Entry>
+            <Entry name="Thickness">{setting(part.thickness)}</Entry>
+            <Entry name="Quantity">{part.quantity}</Entry>
+            <Entry name="Seam">
+              {partial ? "none" : seamWords[seam.kind]}
+              {seam.width > 0 && `, ${setting(seam.width)}`}
+            </Entry>
+            <Entry name="Shop" paper>
+              {plan.shop}
+            </Entry>
+            <Entry name="Name" paper>
+              <WriteHere />
+            </Entry>
+            <Entry name="Date" paper>
+              <WriteHere />
+            </Entry>
+          </dl>
+          <dl class="plan-answer">
+            <div>
+              <dt>
+                {part.kind === "tube"
+                  ? "Blank, round the tube × along its axis"
+                  : "Piece to cut the blank from, west to east × south to north"}
+              </dt>
+              <dd>
+                <output>
+                  {setting(blank.width)} × {setting(blank.depth)}
+                </output>
+              </dd>
+            </div>
+            <div>
+              <dt>Mass of one</dt>
+              <dd>{formatQuantity(blank.mass, "mass")}</dd>
+            </div>
+          </dl>
+        </div>
+        <PlanCode query={query} />
+        <Verdict checks={plan.checks} />
+      </header>
+
+      <div class="plan-columns">
+        <Remarks remarks={plan.remarks} view={view} />
+
+        <div class="plan-figures">
+          <figure class="drawing">
+            <RolledBlankDrawing plan={plan} view={view} />
+            <figcaption>
+              The blank, the face up that becomes the inside, sizes in {view === "mm" ? "mm" : "inches"}. Edge A is west, edge B
+              east
+              {seam.kind !== "butt" && "; bright lines belong to the seam"}.
+            </figcaption>
+          </figure>
+          <figure class="drawing">
+            <FinishedRolled plan={plan} view={view} />
+            <figcaption>
+              The finished part, seen {part.kind === "cone" ? "from its small end" : "along its axis"} and from the side.
+            </figcaption>
+          </figure>
+        </div>
+
+        {plan.practice.length > 0 && (
+          <section class="plan-practice">
+            <h3>Trial strips first</h3>
+            {plan.practice.map((strips, index) => (
+              <SheetTable
+                key={String(index)}
+                caption={`${strips.pieces} strips ${bare(strips.size.length)} × ${bare(strips.size.width)} ${unit} of the same sheet, for an inside radius of ${setting(strips.radius)}${plan.practice.length > 1 ? ` (${rolling.settings[index]?.end})` : ""}`}
+                head={["Strip", "Rise of the rear roll", "Inside radius measured, lying free"]}
+                rows={Array.from({ length: strips.pieces }, (_, piece) => [
+                  <>
+                    {box} {piece + 1}
+                  </>,
+                  setting(strips.rises[Math.floor(piece / 2)] ?? strips.rises[0] ?? 0),
+                  <WriteHere key="radius" />,
+                ])}
+              />
+            ))}
+          </section>
+        )}
+
+        <section class="plan-scribe">
+          <h3>Scribe list</h3>
+          <SheetTable
+            caption="In marking order, on the face that becomes the inside"
+            head={["Line", "From", "mm", "inch", "nearest 1/64 in (off by mm)", "What"]}
+            rows={scribe.map((line) => [
+              <>
+                {box} {line.number}
+              </>,
+              line.from,
+              <strong key="mm">{formatNumber(line.distance, 2)}</strong>,
+              formatNumber(line.inch, 3),
+              `${line.fraction} (${line.fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(line.fractionError), 2)})`,
+              line.what,
+            ])}
+          />
+          {sheet.sector && (
+            <p>
+              Sector: {formatQuantity(sheet.sector.angle, "angle")} between the seam lines. Its chord finds the angle better than
+              a protractor.
+            </p>
+          )}
+        </section>
+
+        {sheet.holes.length > 0 && (
+          <section class="plan-holes">
+            <h3>Holes on the flat</h3>
+            <SheetTable
+              caption={`Centres, ${unit} from the west and the south edge of the ${part.kind === "cone" ? "rectangle" : "blank"}`}
+              head={["Hole", "From west", "From south", "Size"]}
+              rows={sheet.holes.map((hole) => [
+                <>
+                  {box} {hole.number}
+                </>,
+                bare(hole.flatX),
+                bare(hole.flatY),
+                sizeWords(hole, bare) +
+                  (hole.shape === "round" || hole.flatTurn % 180 === 0
+                    ? ""
+                    : `, turned ${formatQuantity(hole.flatTurn, "angle")}`),
+              ])}
+            />
+          </section>
+        )}
+
+        {rolling.settings.length > 0 && (
+          <section class="plan-rolls">
+            <h3>At the rolls</h3>
+            {rolling.settings.map(({ end, radius, loadedRadius, flatEnd, passes }) => (
+              <SheetTable
+                key={end}
+                caption={`${end === "whole length" ? "Both screws alike" : `At the ${end}`}: held at ${setting(loadedRadius)} inside, for ${setting(radius)} left. About ${setting(flatEnd)} at each end stay nearly flat`}
+                head={["Pass", "Turns from flat contact", `Rise, ${unit}`, `Inside radius after it, ${unit}`]}
+                rows={passes.map((pass, index) => [
+                  <>
+                    {box} {index + 1}
+                  </>,
+                  formatNumber(pass.turns, 2),
+                  bare(pass.rise),
+                  bare(pass.radius),
+                ])}
+              />
+            ))}
+          </section>
+        )}
+
+        <section class="plan-sizes">
+          <h3>Finished sizes</h3>
+          <SheetTable
+            caption="± from marking, seam, springback and sheet thickness together, k = 2"
+            head={["Size", "Wanted", "±", "Measured"]}
+            rows={plan.sizes.map((size) => [
+              size.what,
+              setting(size.size),
+              size.plusMinus === null ? "may come back flat" : setting(size.plusMinus),
+              <WriteHere key="measured" />,
+            ])}
+          />
+          <p>
+            Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line.
+            {!partial && " How round the part is depends on the rolls and on you: hold the template to it."}
+          </p>
+        </section>
+
+        <Checks checks={plan.checks} view={view} words={words} />
+        <Steps steps={plan.steps} view={view} />
+        <BeforeYouStart cautions={plan.cautions} words={words} />
+      </div>
+    </article>
+  );
+}
