@@ -8,6 +8,8 @@ export interface Column {
 
 /** Reduced costs and pivots smaller than this are taken for nought. */
 const tiny = 1e-9;
+/** What is added to every amount; a mix is exact to about this, times the number of rows. */
+export const nudge = 1e-6;
 
 export interface CoverProgram {
   /** Adds columns and finds the cheapest mix of all columns known so far. */
@@ -17,6 +19,8 @@ export interface CoverProgram {
     /** What one more of a sheet of which there are only so many would save, by plate; 0 for the others. */
     readonly rents: readonly number[];
     readonly cost: number;
+    /** Products formed. */
+    readonly work: number;
   };
   /** The mix: how much of each column, in the order they were added. */
   mix(): { readonly column: Column; readonly times: number }[];
@@ -54,7 +58,12 @@ export function coverProgram(wanted: readonly number[], limits: readonly number[
     line[row] = 1;
     return line;
   });
-  const amounts = Float64Array.from([...wanted, ...limited.map((plate) => limits[plate] as number)]);
+  // A little more of each, unlike for any two: without it steps of length nought can go round in circles. Prices stay exact.
+  const amounts = Float64Array.from(
+    [...wanted, ...limited.map((plate) => limits[plate] as number)].map(
+      (amount, row) => amount + nudge * (1 + ((row * 0.618) % 1)),
+    ),
+  );
 
   const duals = (): Float64Array => {
     const result = new Float64Array(rows);
@@ -120,8 +129,9 @@ export function coverProgram(wanted: readonly number[], limits: readonly number[
         entries.push({ cost: column.cost, at, column });
       }
       let y = duals();
-      // Degenerate steps may go round in circles; this many are never needed otherwise.
-      for (let turn = 0; turn < 40 * (rows + 10); turn += 1) {
+      let work = 0;
+      for (let turn = 0; turn < 20 * (rows + 10); turn += 1) {
+        work += rows * (spare.length + entries.length + 3 * rows);
         let best: Entry | undefined;
         let least = -tiny * dear;
         for (const entry of [...spare, ...entries]) {
@@ -140,7 +150,7 @@ export function coverProgram(wanted: readonly number[], limits: readonly number[
         return row === undefined ? 0 : Math.max(0, -(y[row] as number));
       });
       const cost = basis.reduce((sum, entry, row) => sum + entry.cost * (amounts[row] as number), 0);
-      return { prices, rents, cost };
+      return { prices, rents, cost, work };
     },
     mix: () =>
       basis.flatMap(({ column }, row) => {

@@ -226,6 +226,7 @@ function orderOfStops(runs: readonly Run[]): number[][] {
  *
  * @param tree - inside the trim, in ticks
  * @returns cuts, places and settings in mm
+ * @throws Error when the tree is not as large as the sheet inside its trim
  * @remarks A squaring shear cuts from edge to edge and stops repeats with a back stop (FAA-H-8083-31); the order is common
  * practice. Source of the rule for the fewest settings: none needed; it tries all seams.
  */
@@ -269,14 +270,17 @@ export function cutOrder(tree: CutTree, sheet: Sheet, job: Pick<SheetJob, "trim"
   });
 
   // Where the parts lie follows from the order in which they fall.
-  for (const plates of stages)
-    for (const node of plates) {
-      const fallen = sequence.filter(({ drop }) => drop.node === node).map(({ drop }) => drop);
-      const start = fallen.filter(({ at }) => at === "start").map(({ part }) => part);
-      const end = fallen.filter(({ at }) => at === "end").map(({ part }) => part);
-      const stays = node.parts.filter((part) => !fallen.some((drop) => drop.part === part));
-      node.parts = [...start, ...stays, ...end.reverse()];
-    }
+  const fallen = new Map<Node, Drop[]>();
+  for (const { drop } of sequence) {
+    const known = fallen.get(drop.node);
+    if (known) known.push(drop);
+    else fallen.set(drop.node, [drop]);
+  }
+  for (const [node, drops] of fallen) {
+    const of = (side: Drop["at"]) => drops.filter(({ at }) => at === side).map(({ part }) => part);
+    const gone = new Set(drops.map(({ part }) => part));
+    node.parts = [...of("start"), ...node.parts.filter((part) => !gone.has(part)), ...of("end").reverse()];
+  }
   const ids = new Map<Node, string>([[root, ""]]);
   const pieces: Placed[] = [];
   const offcuts: Placed[] = [];
@@ -299,19 +303,22 @@ export function cutOrder(tree: CutTree, sheet: Sheet, job: Pick<SheetJob, "trim"
   };
   place(root, 0, 0);
 
-  const left = new Map<Node, Node[]>(stages.flat().map((node) => [node, [...node.parts]]));
+  const left = new Map(
+    [...fallen.keys()].map((node) => [node, { size: node[node.across as Across], parts: new Set(node.parts) }]),
+  );
   const cuts = sequence.map(({ drop: { node, part, stop, at } }): ShearCut => {
     const across = node.across as Across;
-    const parts = left.get(node) as Node[];
-    const size = parts.reduce((sum, each) => sum + each[across], 0);
-    const kept = parts.filter((each) => each !== part);
-    left.set(node, kept);
+    const lying = left.get(node);
+    if (!lying) throw new Error("a plate that is cut is among those that are");
+    const { size } = lying;
+    lying.size -= part[across];
+    lying.parts.delete(part);
     const id = ids.get(node) ?? "";
     const sized = (along: number) => ({
       width: millimetres(across === "width" ? along : node.width),
       length: millimetres(across === "length" ? along : node.length),
     });
-    const [only] = kept;
+    const [only] = lying.parts;
     const along = millimetres(node[other(across)]);
     const faults: CutFault[] = [];
     if (node[other(across)] > limits.longestCut) faults.push("longer-than-shear");
@@ -323,7 +330,8 @@ export function cutOrder(tree: CutTree, sheet: Sheet, job: Pick<SheetJob, "trim"
       ...(stop === undefined ? {} : { stop: millimetres(stop) }),
       off: partOf(part, ids.get(part) ?? id),
       offAt: at,
-      held: kept.length === 1 && only ? partOf(only, ids.get(only) ?? id) : { id, kind: "plate", ...sized(size - part[across]) },
+      held:
+        lying.parts.size === 1 && only ? partOf(only, ids.get(only) ?? id) : { id, kind: "plate", ...sized(size - part[across]) },
       faults,
     };
   });

@@ -118,7 +118,7 @@ export function leaves(tree: CutTree): { readonly leaf: Exclude<CutTree, { kind:
   return found;
 }
 
-/** Area of the largest part that no piece uses, in square ticks. */
+/** Area of the largest part that no piece uses [square ticks]. */
 export function largestRest(tree: CutTree): number {
   return leaves(tree).reduce((most, { leaf }) => (leaf.kind === "rest" ? Math.max(most, leaf.width * leaf.length) : most), 0);
 }

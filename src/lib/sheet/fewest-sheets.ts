@@ -253,7 +253,8 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
   const start = (best?.cuts ?? []).flatMap(({ plate, tree }) => keep(columnOf(plate, tree)));
   const program = coverProgram(counts, limits, dear);
   let state = program.solve(start);
-  for (let round = 0; round < 2000 && work < mostWork; round += 1) {
+  work += state.work;
+  for (let round = 0; round < 2000 && work < 0.6 * mostWork; round += 1) {
     const { prices, rents } = state;
     const found = tables.map((table) => table.best(prices));
     const highest = tables.map((table, plate) => (table.coarse ? table.bound(prices) : (found[plate]?.value ?? 0)));
@@ -283,6 +284,7 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
     });
     if (fresh.length === 0) break;
     state = program.solve(fresh);
+    work += state.work;
     // The mix can hardly fall further, and its bound is already the next whole step.
     if (step && raise(state.cost) <= bound) break;
   }
@@ -295,7 +297,7 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
     const fixed: Cut[] = [];
     let mix = program.mix();
     const quick = orders(lies, counts.length);
-    while (sum(left) > 0 && work < mostWork) {
+    while (sum(left) > 0 && work < 0.8 * mostWork) {
       const useful = mix
         .map(({ column, times }) => {
           const tree = atMost(treeOfColumn.get(column) as CutTree, left);
@@ -303,7 +305,7 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
           const area = sum(gives.map((count, piece) => count * areaOf(piece)));
           const plate = stock[column.plate] as PlateOffer;
           const whole = Math.min(
-            Math.floor(times + 1e-6),
+            Math.floor(times + 1e-3),
             plate.count,
             ...gives.map((count, piece) => (count > 0 ? Math.floor((left[piece] as number) / count) : Infinity)),
           );
@@ -351,6 +353,7 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
         cut.set(`${column.plate}:${gives.join()}`, capped);
       }
       let now = residual.solve([...cut.values()]);
+      work += now.work;
       for (let turn = 0; turn < 12 && work < mostWork; turn += 1) {
         const fresh = tables.flatMap((table, plate) => {
           const { value, tree } = table.best(now.prices);
@@ -360,6 +363,7 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
         });
         if (fresh.length === 0) break;
         now = residual.solve(fresh);
+        work += now.work;
       }
       mix = residual.mix();
     }

@@ -1,7 +1,9 @@
+import { InputError } from "../input-error.ts";
+import { say } from "../quantity/phrase.ts";
 import { patternTable } from "./best-pattern.ts";
 import { atMost, type CutTree, countPieces, tidy } from "./cut-tree.ts";
 import { blockRules, fitRules, greedyFill, splitRules } from "./greedy-fill.ts";
-import { checkJob, insideTrim, liesOf, type SheetJob, ticks, worthOf } from "./model.ts";
+import { checkJob, insideTrim, liesOf, mostPieces, type SheetJob, ticks, worthOf } from "./model.ts";
 import { seededRandom } from "./random.ts";
 import { longestUsableCut } from "./shear-reach.ts";
 import { bestForSmall } from "./small-demand.ts";
@@ -45,6 +47,7 @@ const smallWork = 4e6;
  */
 export function* fillOneSheet(job: SheetJob, effort: FillEffort = {}): Generator<FillProgress, FillPlan> {
   checkJob(job, "fill-one-sheet");
+  checkNumber(job);
   let best: FillPlan | undefined;
   const share = ({ sheet, value }: FillPlan) => {
     const { width, length } = insideTrim(job.sheets[sheet] as SheetJob["sheets"][number], job.trim);
@@ -58,6 +61,19 @@ export function* fillOneSheet(job: SheetJob, effort: FillEffort = {}): Generator
   }
   if (!best) throw new Error("a piece fits a sheet, so there is one to fill");
   return best;
+}
+
+/** Without a count a piece must not be so small that thousands of it fill a sheet. @throws InputError naming that piece */
+function checkNumber({ sheets, trim, pieces }: SheetJob): void {
+  const areas = sheets.map((sheet) => insideTrim(sheet, trim)).map(({ width, length }) => width * length);
+  pieces.forEach(({ name, width, length, count }, index) => {
+    if (count === undefined && Math.max(...areas) > mostPieces * ticks(width) * ticks(length))
+      throw new InputError(
+        `pieces.${index}.count`,
+        undefined,
+        say`More than ${mostPieces} of ${name === "" ? `piece ${index + 1}` : `“${name}”`} could come out of one sheet. Enter how many there may be.`,
+      );
+  });
 }
 
 function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator<FillProgress, FillPlan> {

@@ -1,7 +1,7 @@
 import { insideTrim, liesOf, type SheetJob, ticks } from "./model.ts";
 
 /**
- * The longest cut a plan may ask for, in ticks: that of the shear, where every piece can be got with such cuts; otherwise any
+ * The longest cut a plan may ask for [ticks]: that of the shear, where every piece can be got with such cuts; otherwise any
  * length, and the cuts that are too long are said one by one.
  */
 export function longestUsableCut({ sheets, trim, pieces, shear }: SheetJob): number {

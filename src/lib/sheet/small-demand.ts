@@ -139,6 +139,7 @@ export interface SmallPlan {
  * shares the whole set out over plates. All in ticks.
  *
  * @returns the plan, which no other beats; `"none"` when the plates do not suffice; undefined when it is not a small set after all
+ * @throws Error only for a fault of its own
  */
 export function cheapestForSmall(
   lies: readonly Lie[],

@@ -2,7 +2,7 @@ import { type CutTree, signature } from "./cut-tree.ts";
 
 /**
  * Plates of a tree whose last cut leaves nothing long enough for the hold-downs, whatever the order of the cuts: those with no
- * part of that size. A trim that the tree does not know can only help.
+ * part of that size [1]. A trim that the tree does not know can only help.
  */
 export function tooSmallToHold(tree: CutTree, shortestHold: number): number {
   if (tree.kind !== "split") return 0;
@@ -12,7 +12,7 @@ export function tooSmallToHold(tree: CutTree, shortestHold: number): number {
 
 /**
  * About how often the stop has to be set for these sheets: different sizes at each depth of cut, sheets that are cut alike
- * counted once. The order of the cuts can save a few of them; to compare plans that does not matter.
+ * counted once [1]. The order of the cuts can save a few of them; to compare plans that does not matter.
  */
 export function settingsNeeded(trees: readonly CutTree[]): number {
   let needed = 0;
