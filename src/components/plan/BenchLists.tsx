@@ -41,7 +41,8 @@ export function CutList({ plan, view }: Props) {
           ? ` from ${times(blank.sheets, "stock sheet", "stock sheets")} ${bare(sheet.width)} × ${bare(sheet.length)}`
           : "; no sheet of this shop’s stock is right, so the stop is set as for one that is just large enough"}
         {blank.grain && `, its rolling direction ${grainWords[blank.grain]} on the blank`}. Diagonals of the blank, for square
-        corners: {bare(blank.diagonal)} {unitOf(view)} both.
+        corners: {bare(blank.diagonal)} {unitOf(view)} both.{" "}
+        <span class="only-on-paper">Take the burr off every edge, and mark the datum edges.</span>
       </p>
       <SheetTable
         caption={`Back stop, ${unitOf(view)} from the blade, in cutting order`}
@@ -112,6 +113,7 @@ export function PunchTable({ plan, view }: Props) {
   return (
     <section class="plan-punching">
       <h3>Holes and notches, while it is flat</h3>
+      <p class="only-on-paper">Centre-punch where the lines cross first; take the burr off afterwards.</p>
       <SheetTable
         caption={`In this order, sizes in ${unitOf(view)}`}
         head={["Step", "Make", "Size", "With"]}

@@ -1,3 +1,4 @@
+import { bendName } from "../../lib/part/drawing.ts";
 import type { FlatHole, FlatPoint } from "../../lib/part/flatten.ts";
 import type { Axis } from "../../lib/part/model.ts";
 import { datumEdges, type Plan, type PlannedBend } from "../../lib/part/plan.ts";
@@ -7,14 +8,16 @@ import { Arrowhead, at, Line, Paper, paperWidth, type Spot, spot, Text } from ".
 import { spread } from "./spread.ts";
 
 /** Room for the settings on the left and below, and for the names of the bends on the right and above, in units of the paper. */
-const left = 66;
+const left = 74;
 const right = 112;
 const namesAbove = 108;
 const top = 26;
-const bottom = 66;
+const bottom = 76;
 const tallest = 460;
 const labelGap = 15;
 const uprightGap = 13;
+/** More holes than this leave no room for their numbers. */
+const mostNumbered = 16;
 
 /** The unfolded sheet with everything that is scribed on it, dimensioned from its datum edges. */
 export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
@@ -75,6 +78,12 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
       {layout.holes.map((hole) => (
         <HoleShape key={hole.number} hole={hole} place={place} scale={scale} />
       ))}
+      {layout.holes.length <= mostNumbered &&
+        layout.holes.map(({ number, flatX, flatY, width: along, height: across }) => {
+          const centre = place(flatX, flatY);
+          const off = (Math.min(along, across) / 2) * scale * 0.7 + 2;
+          return <Text key={number} spot={spot(centre.x + off, centre.y - off)} lines={String(number)} kind="size" />;
+        })}
       {layout.tabs.flatMap(({ id, joints }) =>
         joints.flatMap(({ tab, wall }, index) =>
           [tab, wall].map((point, which) => <Cross key={`${id} ${index} ${which}`} point={place(point.x, point.y)} reach={3} />),
@@ -102,12 +111,17 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
         show={show}
       />
       <Names
-        bends={fromSouth}
+        bends={onePerName(fromSouth)}
         place={(bend) => place(Math.min(blank.width, bend.span.to), bend.line)}
         edge={origin.x + width}
         range={[head, origin.y]}
       />
-      <NamesAbove bends={fromWest} place={(bend) => place(bend.line, Math.min(blank.depth, bend.span.to))} edge={head} />
+      <NamesAbove
+        bends={onePerName(fromWest)}
+        place={(bend) => place(bend.line, Math.min(blank.depth, bend.span.to))}
+        edge={head}
+      />
+      <circle class="thin" cx={origin.x.toFixed(2)} cy={origin.y.toFixed(2)} r={3} />
       {datums.map((edge) => (
         <Datum key={edge} from={place(0, 0)} to={edge === "south" ? place(blank.width, 0) : place(0, blank.depth)} />
       ))}
@@ -129,7 +143,7 @@ interface SettingsProps {
   readonly show: (value: number) => string;
 }
 
-/** Settings from the south edge, up the left side. */
+/** Settings from the south edge, up the left side, from the origin on: running dimensions after ISO 129. */
 export function Settings({
   lines,
   whole,
@@ -138,7 +152,7 @@ export function Settings({
   range,
   show,
 }: SettingsProps & { origin: Spot; range: readonly [number, number] }) {
-  const distances = [...lines.map(({ distance }) => distance), whole];
+  const distances = [0, ...lines.map(({ distance }) => distance), whole];
   const labels = spread(
     distances.map((distance) => place(distance).y),
     labelGap,
@@ -152,12 +166,14 @@ export function Settings({
         return (
           <g key={String(index)}>
             <path class="thin" d={`M${at(edge)}L${at(spot(origin.x - 8, edge.y))}L${at(spot(origin.x - 16, y))}`} />
-            <Text
-              spot={spot(origin.x - 19, y + 4)}
-              lines={show(distance)}
-              anchor="end"
-              kind={index === lines.length ? "big" : "size"}
-            />
+            <text
+              class={distance === whole ? "size whole" : "size"}
+              x={(origin.x - 19).toFixed(2)}
+              y={(y + 4).toFixed(2)}
+              text-anchor="end"
+            >
+              {distance === 0 ? "0" : show(distance)}
+            </text>
           </g>
         );
       })}
@@ -167,45 +183,48 @@ export function Settings({
 
 /** Settings from the west edge, along the bottom, read from the right. */
 export function SettingsBelow({ lines, whole, place, bottom: floor, show }: SettingsProps & { bottom: number }) {
+  const distances = [0, ...lines.map(({ distance }) => distance), whole];
   const labels = spread(
-    [...lines.map(({ distance }) => place(distance).x), place(whole).x],
+    distances.map((distance) => place(distance).x),
     uprightGap,
     left - 30,
-    paperWidth - 20,
+    paperWidth - 12,
   );
-  const end = labels.at(-1) as number;
   return (
     <g>
-      {lines.map(({ number, distance }, index) => {
+      {distances.map((distance, index) => {
         const x = labels[index] as number;
         const edge = place(distance);
         const turned = spot(x, floor + 15);
         return (
-          <g key={number}>
+          <g key={String(index)}>
             <path class="thin" d={`M${at(edge)}L${at(spot(edge.x, floor + 6))}L${at(spot(x, floor + 12))}`} />
             <text
-              class="size"
+              class={distance === whole ? "size whole" : "size"}
               x={turned.x.toFixed(2)}
               y={turned.y.toFixed(2)}
               text-anchor="end"
               dy={4}
               transform={`rotate(-90 ${turned.x.toFixed(2)} ${turned.y.toFixed(2)})`}
             >
-              {show(distance)}
+              {distance === 0 ? "0" : show(distance)}
             </text>
           </g>
         );
       })}
-      <path
-        class="thin"
-        d={`M${at(spot(place(whole).x, floor + 5))}L${at(spot(end, floor + 12))}V${(floor + bottom - 18).toFixed(2)}`}
-      />
-      <Text spot={spot(end + 4, floor + bottom - 6)} lines={show(whole)} anchor="middle" kind="big" />
     </g>
   );
 }
 
-const nameOf = (bend: PlannedBend) => `${bend.id} ${Number(bend.angle.toFixed(1))}° ${bend.way}`;
+/** `north.1 90° up`; the tabs at one end lie on one line and are named once, as `tabs west 90° up`. */
+function nameOf({ id, angle, way }: PlannedBend): string {
+  const end = /\.tab-(\w+)$/.exec(id)?.[1];
+  return bendName({ id: end ? `tabs ${end}` : id, angle, way });
+}
+
+/** One bend of those that lie on one line and are called the same. */
+const onePerName = (bends: readonly PlannedBend[]) =>
+  bends.filter((bend, index) => bends.findIndex((other) => nameOf(other) === nameOf(bend) && other.from === bend.from) === index);
 
 interface NamesProps {
   readonly bends: readonly PlannedBend[];

@@ -1,16 +1,18 @@
 import { panelName } from "../../lib/part/flatten.ts";
 import { datumEdges, type Plan, type PlannedHole } from "../../lib/part/plan.ts";
 import { noseSetting } from "../../lib/part/uncertainty.ts";
-import { formatNumber, formatQuantity, showQuantity } from "../../lib/quantity/format.ts";
+import { formatNumber, formatQuantity, lengthViews, showQuantity } from "../../lib/quantity/format.ts";
 import { CutList, JointTable, PracticeTables, PunchTable, sizeWords } from "./BenchLists.tsx";
 import { FlatDrawing } from "./FlatDrawing.tsx";
 import { FinishedPicture, FoldingPicture } from "./FoldingPicture.tsx";
 import { OrderList } from "./OrderList.tsx";
 import { PlanCode } from "./PlanCode.tsx";
 import { SectionDrawing } from "./SectionDrawing.tsx";
-import { BeforeYouStart, Checks, Remarks, type SheetProps, Steps, Verdict } from "./SheetParts.tsx";
+import { BeforeYouStart, Checks, Entry, Remarks, type SheetProps, Steps, Verdict } from "./SheetParts.tsx";
 import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
 import { TakeAlong } from "./TakeAlong.tsx";
+
+const fractionHead = "nearest 1/64 in (off by mm)";
 
 /** Size of a hole in words: a diameter, or width by height with the angle it is turned by. */
 function holeSize({ shape, diameter, width = 0, height = 0, turn = 0 }: PlannedHole, bare: (value: number) => string): string {
@@ -31,43 +33,24 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
   const marking = markingMethods[part.marking];
 
   return (
-    <article class="plan-sheet" aria-label={`Plan of ${part.name}`}>
+    <article class="plan-sheet of-lists" aria-label={`Plan of ${part.name}`}>
       <header class="plan-title">
         <div class="plan-head">
           <h2>{part.name || "Part without a name"}</h2>
           <dl class="title-block">
-            <div>
-              <dt>Material</dt>
-              <dd>{part.material.name}</dd>
-            </div>
-            <div>
-              <dt>Thickness</dt>
-              <dd>{setting(part.thickness)}</dd>
-            </div>
-            <div>
-              <dt>Quantity</dt>
-              <dd>{part.quantity}</dd>
-            </div>
-            <div>
-              <dt>Sizes measured</dt>
-              <dd>{part.measured}</dd>
-            </div>
-            <div class="only-on-paper">
-              <dt>Shop</dt>
-              <dd>{plan.shop}</dd>
-            </div>
-            <div class="only-on-paper">
-              <dt>Name</dt>
-              <dd>
-                <WriteHere />
-              </dd>
-            </div>
-            <div class="only-on-paper">
-              <dt>Date</dt>
-              <dd>
-                <WriteHere />
-              </dd>
-            </div>
+            <Entry name="Material">{part.material.name}</Entry>
+            <Entry name="Thickness">{setting(part.thickness)}</Entry>
+            <Entry name="Quantity">{part.quantity}</Entry>
+            <Entry name="Sizes measured">{part.measured}</Entry>
+            <Entry name="Shop" paper>
+              {plan.shop}
+            </Entry>
+            <Entry name="Name" paper>
+              <WriteHere />
+            </Entry>
+            <Entry name="Date" paper>
+              <WriteHere />
+            </Entry>
           </dl>
           <dl class="plan-answer">
             <div>
@@ -125,8 +108,12 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
           <section class="plan-scribe">
             <h3>Scribe list</h3>
             <SheetTable
-              caption="Set once, run along the edge, go on to the next"
-              head={["Line", "Face", "From edge", "mm", "inch", "nearest 1/64 in (off by mm)", "What"]}
+              caption={`Set once, run along the edge, go on to the next${view === "mm" ? "; mm" : "; inches"}`}
+              head={["Line", "Face", "From edge", "mm", "inch", fractionHead, "What"]}
+              offPaper={[
+                ...(scribe.every(({ face }) => face === "front") ? ["Face"] : []),
+                ...["mm", "inch", fractionHead].filter((_, index) => index !== lengthViews.indexOf(view)),
+              ]}
               rows={scribe.map((line) => [
                 <>
                   {box} {line.number}
@@ -154,6 +141,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
             <SheetTable
               caption={`Centres, ${unit} from the west and the south edge of the blank`}
               head={["Hole", "From west", "From south", "Size", "Panel", "By"]}
+              offPaper={["Panel", "By"]}
               rows={plan.holes.map((hole, index) => [
                 <>
                   {box} {index + 1}
@@ -171,7 +159,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
         <PunchTable plan={plan} view={view} />
 
         {plan.corners.length > 0 && (
-          <section class="plan-corners">
+          <section class="plan-corners not-on-paper">
             <h3>Corners</h3>
             <SheetTable
               caption={`Guides from the edges of the blank, centres from its west and south edge, ${unit}`}
@@ -193,6 +181,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
             <SheetTable
               caption={`On the blank, ${unit} from the edge named`}
               head={["Bend", "From", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
+              offPaper={["From", "Tangent lines", "Deduction"]}
               rows={plan.bends.map((bend) => [
                 bend.id,
                 bend.from,

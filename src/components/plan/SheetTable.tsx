@@ -5,11 +5,15 @@ export function SheetTable({
   caption,
   head,
   rows,
+  offPaper = [],
 }: {
   caption: string;
   head: readonly string[];
   rows: readonly (readonly ComponentChildren[])[];
+  /** Columns that are not printed: what is on paper must fit there. */
+  offPaper?: readonly string[] | undefined;
 }) {
+  const on = (column: number) => (offPaper.includes(head[column] ?? "") ? "not-on-paper" : undefined);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where it is too wide, and must do so from the keyboard
     <section class="table-frame" aria-label={caption} tabIndex={0}>
@@ -17,8 +21,8 @@ export function SheetTable({
         <caption>{caption}</caption>
         <thead>
           <tr>
-            {head.map((title) => (
-              <th key={title} scope="col">
+            {head.map((title, column) => (
+              <th key={title} scope="col" class={on(column)}>
                 {title}
               </th>
             ))}
@@ -33,7 +37,9 @@ export function SheetTable({
                     {cell}
                   </th>
                 ) : (
-                  <td key={head[column]}>{cell}</td>
+                  <td key={head[column]} class={on(column)}>
+                    {cell}
+                  </td>
                 ),
               )}
             </tr>

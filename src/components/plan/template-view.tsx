@@ -81,7 +81,7 @@ function Layer({ id, marks, place, size }: { id: LayerId; marks: readonly Mark[]
             <path d={pathData(mark, place)} />
             {mark.kind === "line" && <LineName mark={mark} place={place} size={size} />}
             {mark.kind === "cross" && mark.name !== undefined && at && (
-              <Words x={at.x + 1} y={at.y - 1}>
+              <Words x={at.x + mark.reach * 0.75} y={at.y - mark.reach * 0.75}>
                 {mark.name}
               </Words>
             )}
@@ -147,7 +147,7 @@ function Sheet({ plan, drawing, tiles, tile }: { plan: Plan; drawing: Drawing; t
       </Words>
       <Bar x={width - barLength - 0.5} y={5} />
       <Words x={width - barLength - 0.5} y={8.4}>
-        {`This bar is ${barLength} mm long. If it is not: print again at 100 %, not fitted to the page.`}
+        {`This bar is ${barLength} mm. If it is not, print at 100 %, not fitted.`}
       </Words>
       {/* biome-ignore lint/a11y/noSvgWithoutTitle: it is part of the picture it stands in, which is named */}
       <svg x="0" y={tileHead} width={width} height={height} viewBox={`0 0 ${width} ${height}`}>

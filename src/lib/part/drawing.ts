@@ -115,9 +115,9 @@ export function drawingOf({ layout, bends }: { readonly layout: FlatLayout; read
         joints.flatMap(({ tab, wall }) => [tab, wall].map((centre): Mark => ({ kind: "cross", centre, reach: markReach }))),
       ),
     ],
-    "bend-lines": bends.map((bend) => lineOf(bend, bend.line, bendName(bend))),
+    "bend-lines": bends.map((bend) => lineOf(bend, bend.line)),
     "bend-zones": bends.flatMap((bend) => bend.tangents.map((tangent) => lineOf(bend, tangent))),
-    "sight-lines": bends.map((bend) => lineOf(bend, bend.sightLine, `sight line of ${bend.id}`)),
+    "sight-lines": bends.map((bend) => lineOf(bend, bend.sightLine, `sight line of ${bendName(bend)}`)),
     "fold-lines": layout.chains.flatMap(({ axis, edgeLines }) =>
       edgeLines.map(
         ({ edge, line, turn }): Mark => ({
