@@ -24,6 +24,22 @@ interface Made {
   readonly fit: Fit;
 }
 
+/** Fewest changes of fingers, by trying for every bend all sets that the order needs anywhere, and the whole row. */
+function fingerChanges(order: readonly Made[]): number {
+  const sets = order.flatMap(({ fit }) => (fit.set > 0 ? [fit.fingers] : []));
+  const states = [undefined, ...new Map(sets.map((each) => [each.chosen.join(), each])).values()];
+  const allowed = ({ fit }: Made, state: (typeof states)[number]) =>
+    fit.set > 0 ? state?.chosen.join() === fit.fingers.chosen.join() : state === undefined || state.total >= fit.need;
+  let costs = states.map(() => 0);
+  order.forEach((step, index) => {
+    costs = states.map((state, to) => {
+      if (!allowed(step, state)) return Number.POSITIVE_INFINITY;
+      return Math.min(...costs.map((cost, from) => cost + (index > 0 && from !== to ? 1 : 0)));
+    });
+  });
+  return Math.min(...costs);
+}
+
 /** Cost of one complete order, counted from the words of the rule and not from the search. */
 function count(forming: Forming, order: readonly Made[]): number[] {
   const op = (made: Made) => forming.operations[made.choice.op] as Forming["operations"][number];
@@ -36,7 +52,6 @@ function count(forming: Forming, order: readonly Made[]): number[] {
       const ends = before.choice.outward !== step.choice.outward;
       if (over) cost[0] += 1;
       if (quarter || (!over && ends)) cost[1] += 1;
-      if (before.fit.fingerKey !== step.fit.fingerKey) cost[2] += 1;
     }
     if (step.fit.goesIn === "with fingers" || step.fit.comesOut === "with fingers") cost[2] += 1;
     if (forming.swingsLarger(step.choice)) cost[3] += 1;
@@ -47,6 +62,7 @@ function count(forming: Forming, order: readonly Made[]): number[] {
       if (other.chain === chain && (hinge >= base ? other.hinge > hinge : other.hinge < hinge)) cost[4] += 1;
     }
   });
+  cost[2] += fingerChanges(order);
   return cost;
 }
 
@@ -139,9 +155,24 @@ test("more folds than bits are refused", () => {
   expect(() => bendOrder(oneChain(100, legs, legs), brake)).toThrow(/16 folds/);
 });
 
-test("a box in two bends on one chain and two on the other turns once and changes fingers once", () => {
+test("a box is turned once, and keeps the fingers that fit between its first sides from the first bend on", () => {
   const wall = [{ flat: 40 }];
   const found = bendOrder(box(200, 150, { north: wall, south: wall, east: wall, west: wall }), brake);
   if (!("steps" in found)) throw new Error("the box can be made");
-  expect(figures(found.cost).slice(0, 3)).toEqual([0, 1, 1]);
+  expect(figures(found.cost).slice(0, 3)).toEqual([0, 1, 0]);
+  expect(new Set(found.steps.map(({ fingers }) => fingers.chosen.join())).size).toBe(1);
+  expect(found.steps.every(({ changeFingers }) => !changeFingers)).toBe(true);
+});
+
+test("the steps say as many changes of fingers as the cost counts", () => {
+  let changes = 0;
+  for (let seed = 0; seed < 250; seed += 1) {
+    const found = bendOrder(randomJob(seed, 4, 4), brake, { remedies: false });
+    if (!("steps" in found)) continue;
+    const changed = found.steps.filter(({ changeFingers }) => changeFingers).length;
+    const out = found.steps.filter(({ goesIn, comesOut }) => [goesIn, comesOut].includes("with fingers")).length;
+    expect(changed + out, `part ${seed}`).toBe(found.cost.fingerChanges);
+    changes += changed;
+  }
+  expect(changes).toBeGreaterThan(0);
 });

@@ -1,7 +1,7 @@
 import type { Block } from "./block.ts";
 import { type CrossBox, crossBoxes, tabBox } from "./boxes.ts";
 import { type Crossing, crossing, type Limits, noCrossing } from "./crossing.ts";
-import { type Fingers, fingersFor } from "./fingers.ts";
+import { type Fingers, fingersFor, leastCover } from "./fingers.ts";
 import { type FormingBrake, type FormingJob, type FormingTab, type Hinge, type HingeChain, hingeChain } from "./job.ts";
 import { legAt, mirrored, placed } from "./pose.ts";
 import { type SideShape, sideShape } from "./shape.ts";
@@ -16,8 +16,10 @@ export type Way = "front" | "sideways" | "with fingers";
 /** A bend that can be made. */
 export interface Fit {
   readonly fingers: Fingers;
-  /** Same number: same fingers, so that nothing has to be changed between two bends. */
-  readonly fingerKey: number;
+  /** Which fingers it needs: the same number for the same set; 0 where any that are long enough may stay. */
+  readonly set: number;
+  /** Least total of fingers that will do [mm]; for bends where any may stay. */
+  readonly need: number;
   readonly goesIn: Way;
   readonly comesOut: Way;
 }
@@ -78,7 +80,7 @@ export class Forming {
   private readonly setups = new Map<number, Setup>();
   private readonly tools = new Map<number, { relieved: Tools; whole: Tools }>();
   private readonly memo = new Map<number, Map<number, unknown>>();
-  private readonly fingerKeys = new Map<string, number>([["row", 0]]);
+  private readonly sets = new Map<string, number>();
 
   constructor(job: FormingJob, brake: FormingBrake) {
     this.job = job;
@@ -299,14 +301,12 @@ export class Forming {
     return lift + least("beam") <= quarters ? "with fingers" : undefined;
   }
 
-  private fingerKey({ place, room = 0 }: Fingers): number {
-    const name = place === "between" ? room.toFixed(2) : place;
-    let key = this.fingerKeys.get(name);
-    if (key === undefined) {
-      key = this.fingerKeys.size;
-      this.fingerKeys.set(name, key);
-    }
-    return key;
+  private setOf({ place, chosen }: Fingers): number {
+    if (place === "row") return 0;
+    const name = chosen.join(" ");
+    const set = this.sets.get(name) ?? this.sets.size + 1;
+    this.sets.set(name, set);
+    return set;
   }
 
   /** Holds one bend against the brake, when the bends in `mask` are made. */
@@ -340,7 +340,7 @@ export class Forming {
     if (!goesIn) return { block: { by: "fingers", when: "in", angle: 0, panel } };
     const comesOut = this.wayFor(choice, sides, cross, true);
     if (!comesOut) return { block: { by: "fingers", when: "out", angle: this.angleOf(hinge), panel } };
-    return { fit: { fingers, fingerKey: this.fingerKey(fingers), goesIn, comesOut } };
+    return { fit: { fingers, set: this.setOf(fingers), need: leastCover(this.brake, high - low), goesIn, comesOut } };
   }
 
   /** Whether more of the sheet lies on the leaf than is clamped. */

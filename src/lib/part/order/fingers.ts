@@ -30,7 +30,7 @@ function covering({ fingers, bareEnd, rating }: FormingBrake, length: number): F
   if (length > rating.length + closeTo || length > all + 2 * bareEnd + closeTo) return undefined;
   const spare = Math.min(widestBox, all - length);
   let chosen = wide;
-  if (spare >= Math.max(narrowestBox, ...fingers.slice(0, 0), Math.min(...fingers))) {
+  if (spare >= Math.max(narrowestBox, Math.min(...fingers))) {
     const dropped = [...fingerSet({ boxWidth: spare, fingers, gap: 0 }).chosen];
     chosen = wide.filter((finger) => {
       const at = dropped.indexOf(finger);
@@ -52,16 +52,21 @@ function between({ fingers, clearance }: FormingBrake, room: number): Fingers | 
   }
 }
 
+/** Shortest row of fingers that will do for a bend [mm]. */
+export const leastCover = ({ bareEnd }: FormingBrake, length: number) => length - 2 * bareEnd - closeTo;
+
 /**
  * Fingers for a bend of some length between the lines that limit them; undefined when none do.
- * Between two sides the set is the widest that fits; what it leaves bare at both ends together must not be more than the brake can.
+ * Where fingers that cover the whole bend fit between two sides, they are taken; otherwise the widest set that fits, and what it leaves
+ * bare at both ends together must not be more than the brake can.
  */
 export function fingersFor(brake: FormingBrake, length: number, { left, right }: Limits): Fingers | undefined {
   const room = right - left;
-  if (Number.isFinite(room)) {
-    const set = between(brake, room);
-    return set && set.total >= length - 2 * brake.bareEnd - closeTo ? set : undefined;
-  }
-  const set = covering(brake, length);
-  return set && (Number.isFinite(left) || Number.isFinite(right) ? { ...set, place: "beside" } : set);
+  const whole = covering(brake, length);
+  if (!Number.isFinite(room))
+    return whole && (Number.isFinite(left) || Number.isFinite(right) ? { ...whole, place: "beside" } : whole);
+  const clearance = room - (whole?.total ?? Number.POSITIVE_INFINITY);
+  if (whole && clearance >= 2 * brake.clearance - closeTo) return { ...whole, place: "between", room, clearance };
+  const set = between(brake, room);
+  return set && set.total >= leastCover(brake, length) ? set : undefined;
 }

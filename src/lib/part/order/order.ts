@@ -3,6 +3,7 @@ import { say } from "../../quantity/phrase.ts";
 import type { Block } from "./block.ts";
 import { type Choice, type Fit, Forming } from "./check.ts";
 import { deadEnd } from "./dead-end.ts";
+import { settleFingers } from "./finger-changes.ts";
 import type { Fingers } from "./fingers.ts";
 import type { FormingBrake, FormingJob } from "./job.ts";
 import { type Remedy, remediesFor } from "./remedies.ts";
@@ -22,6 +23,8 @@ export interface OrderStep {
   readonly turnedOver: boolean;
   readonly turned: "no" | "end for end" | "quarter";
   readonly fingers: Fingers;
+  /** Whether fingers are changed since the step before. */
+  readonly changeFingers: boolean;
   readonly goesIn: Fit["goesIn"];
   readonly comesOut: Fit["comesOut"];
   /** Tabs that are bent in the same go. */
@@ -93,6 +96,7 @@ export function bendOrder(
   if (found.kind === "stopped") return { stopped: true };
   if (found.kind === "order") {
     const { moves, cost } = found;
+    const fingers = settleFingers(moves.map(({ fit }) => fit));
     const steps = moves.map(({ choice, made, fit }, index): OrderStep => {
       const { id, chain, faceUp } = forming.operations[choice.op] as Forming["operations"][number];
       const before = moves[index - 1];
@@ -103,7 +107,8 @@ export function bendOrder(
         onLeaf: ends[job.chains[chain]?.axis ?? "y"][choice.outward],
         turnedOver: turns.over,
         turned: turns.turned,
-        fingers: fit.fingers,
+        fingers: fingers[index]?.fingers ?? fit.fingers,
+        changeFingers: fingers[index]?.changed ?? false,
         goesIn: fit.goesIn,
         comesOut: fit.comesOut,
         tabs: job.chains.flatMap(({ tabs = [] }) => tabs.flatMap((tab) => (tab.with === id ? [tab.id] : []))),

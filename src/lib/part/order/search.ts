@@ -1,4 +1,5 @@
 import type { Choice, Fit, Forming, Operation } from "./check.ts";
+import { FingersInPlace } from "./finger-changes.ts";
 
 /**
  * What an order costs, compared from the first figure to the last: times turned over, times turned otherwise, changes of fingers,
@@ -56,9 +57,6 @@ export function turnsBetween(
 
 /** Times fingers are taken out and put back because a piece does not pass them. */
 export const takenOut = ({ goesIn, comesOut }: Fit) => (goesIn === "with fingers" || comesOut === "with fingers" ? 1 : 0);
-
-/** Changes of fingers for the first of two bends. */
-export const changes = (earlier: Fit, later: Fit) => (earlier.fingerKey === later.fingerKey ? 0 : 1) + takenOut(earlier);
 
 /** Outer folds of the same side that are still flat when this one is made. */
 export function innerFirst(forming: Forming, op: number, made: number): number {
@@ -150,51 +148,61 @@ export function search(forming: Forming, shouldStop?: () => boolean): Search {
     return (over ? weights.turnedOver : 0) + (quarter ? weights.turned : 0);
   };
 
-  // A node is a bend that has just been made and the bends made before it.
+  // A bend that has just been made and the bends made before it; a node adds which fingers are in place.
   const width = 2 * count;
-  const nodeOf = (made: number, { op, outward }: Choice) => made * width + 2 * op + (outward === 1 ? 0 : 1);
-  const choiceOf = (node: number): Choice => {
-    const rest = node % width;
+  const stepOf = (made: number, { op, outward }: Choice) => made * width + 2 * op + (outward === 1 ? 0 : 1);
+  const choiceOf = (step: number): Choice => {
+    const rest = step % width;
     return { op: rest >> 1, outward: rest % 2 === 0 ? 1 : -1 };
   };
+  const madeOf = (step: number) => Math.floor(step / width);
+  const inPlace = new FingersInPlace();
+  const nodeOf = (step: number, fingers: number) => fingers * steps + step;
+  const steps = (full + 1) * width;
   const best = new Map<number, number>();
   const next = new Map<number, number>();
   const fits = new Map<number, Fit | null>();
-  const fitOf = (node: number) => {
-    let fit = fits.get(node);
+  const fitOf = (step: number) => {
+    let fit = fits.get(step);
     if (fit === undefined) {
-      fit = forming.check(choiceOf(node), Math.floor(node / width)).fit ?? null;
-      fits.set(node, fit);
+      fit = forming.check(choiceOf(step), madeOf(step)).fit ?? null;
+      fits.set(step, fit);
     }
     return fit;
   };
-  const own = (node: number) => {
-    const choice = choiceOf(node);
-    const made = Math.floor(node / width);
-    return (forming.swingsLarger(choice) ? weights.largerSwings : 0) + weights.innerFirst * innerFirst(forming, choice.op, made);
+  /** What a bend costs by itself. */
+  const own = (step: number, fit: Fit) => {
+    const choice = choiceOf(step);
+    return (
+      takenOut(fit) * weights.fingerChanges +
+      (forming.swingsLarger(choice) ? weights.largerSwings : 0) +
+      innerFirst(forming, choice.op, madeOf(step)) * weights.innerFirst
+    );
   };
 
   const frontier = new Frontier();
-  const offer = (node: number, cost: number, after: number | undefined) => {
+  const offer = (step: number, fingers: number, cost: number, after: number | undefined) => {
+    const node = nodeOf(step, fingers);
     const known = best.get(node);
     if (known !== undefined && known <= cost) return;
     best.set(node, cost);
     if (after !== undefined) next.set(node, after);
-    const made = Math.floor(node / width);
-    frontier.push(cost + leastCost(made, choiceOf(node).op), bitsOf(made), node);
+    const made = madeOf(step);
+    frontier.push(cost + leastCost(made, choiceOf(step).op), bitsOf(made), node);
   };
-  const eachBefore = (mask: number, visit: (node: number, choice: Choice) => void) => {
+  const eachLast = (mask: number, visit: (step: number, choice: Choice, fit: Fit) => void) => {
     for (let op = 0; op < count; op += 1)
       if (mask & (1 << op))
         for (const outward of [1, -1] as const) {
           const choice = { op, outward };
-          visit(nodeOf(mask & ~(1 << op), choice), choice);
+          const step = stepOf(mask & ~(1 << op), choice);
+          const fit = fitOf(step);
+          if (fit) visit(step, choice, fit);
         }
   };
 
-  eachBefore(full, (node) => {
-    const fit = fitOf(node);
-    if (fit) offer(node, own(node) + takenOut(fit) * weights.fingerChanges, undefined);
+  eachLast(full, (step, _, fit) => {
+    offer(step, inPlace.last(fit), own(step, fit), undefined);
   });
   const closed = new Set<number>();
   while (frontier.size > 0) {
@@ -202,30 +210,21 @@ export function search(forming: Forming, shouldStop?: () => boolean): Search {
     if (closed.has(node)) continue;
     closed.add(node);
     if (shouldStop && closed.size % askEvery === 0 && shouldStop()) return { kind: "stopped" };
-    const fit = fitOf(node);
-    if (!fit) continue;
     const cost = best.get(node) as number;
-    const made = Math.floor(node / width);
+    const step = node % steps;
+    const made = madeOf(step);
     if (made === 0) {
       const moves: Move[] = [];
       for (let at: number | undefined = node; at !== undefined; at = next.get(at))
-        moves.push({ choice: choiceOf(at), made: Math.floor(at / width), fit: fitOf(at) as Fit });
+        moves.push({ choice: choiceOf(at % steps), made: madeOf(at % steps), fit: fitOf(at % steps) as Fit });
       return { kind: "order", moves, cost: costOf(cost) };
     }
-    const choice = choiceOf(node);
-    eachBefore(made, (earlier, earlierChoice) => {
-      if (closed.has(earlier)) return;
+    const choice = choiceOf(step);
+    eachLast(made, (earlier, earlierChoice, fit) => {
       const { over, turned } = turnsBetween(operations, earlierChoice, choice);
-      const known = best.get(earlier);
-      const least = cost + own(earlier) + (over ? weights.turnedOver : 0) + (turned === "no" ? 0 : weights.turned);
-      if (known !== undefined && known <= least) return;
-      // Only now the geometry is asked, and only for what could still be part of the cheapest order.
-      const before = fitOf(earlier);
-      if (!before) {
-        closed.add(earlier);
-        return;
-      }
-      offer(earlier, least + changes(before, fit) * weights.fingerChanges, node);
+      const { state, changed } = inPlace.before(Math.floor(node / steps), fit);
+      const turning = (over ? weights.turnedOver : 0) + (turned === "no" ? 0 : weights.turned);
+      offer(earlier, state, cost + own(earlier, fit) + turning + (changed ? weights.fingerChanges : 0), node);
     });
   }
   return { kind: "trapped" };
