@@ -207,11 +207,12 @@ export function FoldingPicture(props: Props) {
             <button type="button" class="first" onClick={running ? run.stop : run.play}>
               {running ? "Pause" : position >= last ? "Play again" : "Play"}
             </button>
-            <button type="button" disabled={position <= 0} onClick={() => run.step(-1)}>
-              Step back
+            {/* Not disabled: a button that is would lose the focus at the end of the way. */}
+            <button type="button" aria-label="Back one step" aria-disabled={position <= 0} onClick={() => run.step(-1)}>
+              Back
             </button>
-            <button type="button" disabled={position >= last} onClick={() => run.step(1)}>
-              Step on
+            <button type="button" aria-label="Next step" aria-disabled={position >= last} onClick={() => run.step(1)}>
+              Next
             </button>
           </div>
           <label>
@@ -241,7 +242,7 @@ export function FoldingPicture(props: Props) {
         </div>
       </div>
       {!live && <StillStrip {...props} />}
-      <p class="quiet">
+      <p class="fold-note quiet">
         {order
           ? "In the order of this plan."
           : "In the usual order for such shapes: no order was worked out for this shop’s brake, so see that the piece clears it."}{" "}

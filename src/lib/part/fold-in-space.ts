@@ -262,6 +262,17 @@ function liftTab(
   };
 }
 
+/** Without corners at which it goes back the way it came, or does not turn. */
+function withoutSpurs(polygon: readonly FlatPoint[]): readonly FlatPoint[] {
+  const needless = polygon.findIndex((point, index) => {
+    const before = polygon.at(index - 1) as FlatPoint;
+    const after = polygon[(index + 1) % polygon.length] as FlatPoint;
+    return Math.abs((point.x - before.x) * (after.y - point.y) - (point.y - before.y) * (after.x - point.x)) < 1e-12;
+  });
+  // One at a time: of two corners in one place only one is needless.
+  return needless === -1 ? polygon : withoutSpurs(polygon.toSpliced(needless, 1));
+}
+
 interface Slice {
   readonly polygon: readonly FlatPoint[];
   /** Its middle along the axis it was cut across. */
@@ -317,7 +328,7 @@ export function flatFacets(layout: FlatLayout): readonly FlatFacet[] {
   const zones = new Map(layout.chains.map((chain) => [chain.axis, zonesOf(chain)] as const));
   const cut = ({ id, polygon }: Pick<FlatPiece, "id" | "polygon">, axis: Axis): FlatFacet[] => {
     const { cuts, zoneAt } = zones.get(axis) as ChainZones;
-    return slices(polygon, axis, cuts).map((slice): FlatFacet => {
+    return slices(withoutSpurs(polygon), axis, cuts).map((slice): FlatFacet => {
       const zone = zoneAt(slice.middle);
       return { id: zone ?? id, kind: zone === undefined ? "panel" : "bend", polygon: slice.polygon, carrier: axis };
     });

@@ -48,7 +48,7 @@ function stepsById(layout: FlatLayout): Map<string, FoldingStep> {
       });
     }
   const bent = (id: string, what: "bend" | "tab", angle: number, way: "up" | "down") =>
-    steps.set(id, { id, tabs: [], what, angle, way, words: say`bend ${id} ${way} to ${{ value: angle, quantity: "angle" }}` });
+    steps.set(id, { id, tabs: [], what, angle, way, words: say`bend ${id} ${way} to ${Number(angle.toFixed(1))}°` });
   for (const { id, way } of layout.tabs) bent(id, "tab", 90, way);
   for (const { bends } of layout.chains) for (const { id, angle, way } of bends) bent(id, "bend", angle, way);
   return steps;
