@@ -20,6 +20,8 @@ export interface WantedBend {
   readonly radius: number;
   /** A [deg], turned through; left out where the measurement is carried over to other angles anyway */
   readonly angle?: number;
+  /** A [deg] of the bends that matter most, where others may be carried over: of two sets that fit, the nearer one is used */
+  readonly nearAngle?: number;
 }
 
 /** A bend measured in this metal, and what about it differs from the one wanted. */
@@ -54,6 +56,7 @@ export function measuredBends(bends: readonly MeasuredBend[], wanted: WantedBend
   const rank = ({ bend, misfits: found }: BendFit) => [
     found.length,
     distance(bend, wanted),
+    wanted.nearAngle !== undefined && Math.abs(bend.angle - wanted.nearAngle) > sameAngle ? 1 : 0,
     bend.onDevice ? 0 : 1,
     -Number(bend.date.replaceAll("-", "")),
   ];

@@ -1,7 +1,8 @@
+import { fitShare } from "../bending/measured-bends.ts";
 import type { Catalogue, Shear, StockSheet } from "../catalogue.ts";
 import type { Blank } from "./blank.ts";
 import type { FlatLayout } from "./flatten.ts";
-import { type Axis, fitShare } from "./model.ts";
+import type { Axis } from "./model.ts";
 
 /** One setting of the back stop and the strokes made at it. Lengths in mm. */
 export interface ShearSetting {

@@ -1,12 +1,13 @@
 import { kFromAllowance } from "../bending/bend-allowance.ts";
 import { foldedEdge } from "../bending/folded-edge.ts";
+import { type BendFit, measuredBends } from "../bending/measured-bends.ts";
 import { allowanceBy, type BendMethod, type MethodChoice } from "../bending/methods.ts";
 import { type FoldedEdgeKind, type LegEnd, usualLegEnd } from "../bending/symbols.ts";
 import type { Catalogue, Material, MeasuredBend } from "../catalogue.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
 import { holeCircle } from "../marking/hole-circle.ts";
-import { mm, say } from "../quantity/phrase.ts";
+import { listed, mm, say } from "../quantity/phrase.ts";
 import { materialWith } from "../stock/material.ts";
 import { type PartValues, type ReliefKind, type Side, sideNames, type Way } from "./form.ts";
 
@@ -80,9 +81,11 @@ export interface BendData {
     readonly angle: number;
     readonly legTo: LegEnd;
     readonly kFactor: number;
-    /** From the shop's file, not entered with the part. */
-    readonly fromShop: boolean;
+    /** Where it was measured in this shop, not entered with the part. */
+    readonly fromShop: MeasuredBend | undefined;
   };
+  /** Every bend of this metal measured in this shop, the best for this part first. */
+  readonly measuredHere: readonly BendFit[];
 }
 
 /** Panels in a row, bent about parallel lines; the base is one of them. */
@@ -126,25 +129,19 @@ export type Axis = "x" | "y";
 /** The sides at the start and the end of a chain. */
 export const chainEnds = { y: { start: "south", end: "north" }, x: { start: "west", end: "east" } } as const;
 
-/** A measured bend is taken as fitting a sheet or radius that differs by no more than this. */
-export const fitShare = 0.05;
-
-function fits(measured: MeasuredBend, part: PartValues): boolean {
-  return (
-    measured.material === part.material &&
-    Math.abs(measured.thickness - part.thickness) <= fitShare * part.thickness &&
-    Math.abs(measured.radius - part.radius) <= Math.max(fitShare * part.radius, 0.05)
-  );
+function measuredHere({ material, thickness, radius, ...values }: PartValues, catalogue: Catalogue): BendFit[] {
+  const nearAngle = sideNames.flatMap((side) => values[side])[0]?.angle ?? 90;
+  return measuredBends(catalogue.shop.bends, { material, thickness, radius, nearAngle });
 }
 
-function measuredData(values: PartValues, catalogue: Catalogue): NonNullable<BendData["measured"]> {
+function measuredData(values: PartValues, catalogue: Catalogue, best: BendFit | undefined): NonNullable<BendData["measured"]> {
   const own = values.measuredDeduction;
-  const shop = own === undefined ? catalogue.shop.bends.find((bend) => fits(bend, values)) : undefined;
+  const shop = own === undefined && best?.misfits.length === 0 ? best.bend : undefined;
   if (own === undefined && !shop)
     throw new InputError(
       "measuredDeduction",
       "",
-      say`Measured bend deduction is not entered, and this shop's file has no measured bend for ${catalogue.materials[values.material].name}, ${mm(values.thickness)} thick, at a radius of ${mm(values.radius)}. Bend practice pieces, or choose another kind of bend data.`,
+      say`Measured bend deduction is not entered, and this shop has no measured bend for ${catalogue.materials[values.material].name}, ${mm(values.thickness)} thick, at a radius of ${mm(values.radius)}${best ? say`; the nearest has ${listed(best.misfits)}` : ""}. Bend practice pieces, or choose another kind of bend data.`,
     );
   const deduction = own ?? (shop as MeasuredBend).deduction;
   const thickness = shop?.thickness ?? values.measuredThickness ?? values.thickness;
@@ -176,7 +173,7 @@ function measuredData(values: PartValues, catalogue: Catalogue): NonNullable<Ben
     angle,
     legTo,
     kFactor,
-    fromShop: shop !== undefined,
+    fromShop: shop,
   };
 }
 
@@ -288,7 +285,8 @@ export function partFrom(values: PartValues, catalogue: Catalogue): Part {
     if (values.edges.filter((edge) => edge.side === side).length > 1)
       throw new InputError("edges", values.edges.length, say`Each side may have one folded edge; the ${side} side has more.`);
 
-  const measured = values.bendData === "measured" ? measuredData(values, catalogue) : undefined;
+  const here = measuredHere(values, catalogue);
+  const measured = values.bendData === "measured" ? measuredData(values, catalogue, here[0]) : undefined;
   const choice: MethodChoice = measured
     ? { method: "neutral-line", kFactor: measured.kFactor, hardness: values.hardness }
     : { method: values.bendData, kFactor: values.kFactor, hardness: values.hardness };
@@ -315,7 +313,7 @@ export function partFrom(values: PartValues, catalogue: Catalogue): Part {
       }),
     },
     holes: holesOf(values),
-    bendData: { method: values.bendData, choice, ...(measured && { measured }) },
+    bendData: { method: values.bendData, choice, ...(measured && { measured }), measuredHere: here },
     marking: values.marking,
     quantity: values.quantity,
   };

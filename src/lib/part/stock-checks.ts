@@ -1,10 +1,10 @@
+import { fitShare } from "../bending/measured-bends.ts";
 import type { Catalogue } from "../catalogue.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { carriedRatings } from "../shop/carry-over.ts";
 import { oneLifter } from "../stock/sheet-mass.ts";
 import { blankSize, type CutSheet } from "./blank.ts";
 import { type Check, check, percent, shopRule } from "./check.ts";
-import { fitShare } from "./model.ts";
 
 /** Whether a sheet in stock is thick, long and wide enough. */
 export function stockChecks(layout: CutSheet, catalogue: Catalogue): Check[] {

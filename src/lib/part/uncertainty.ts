@@ -1,8 +1,9 @@
+import { measuredWhen } from "../bending/measured-bends.ts";
 import { publishedAllowances } from "../bending/methods.ts";
 import { bendDeduction, setback } from "../bending/setback.ts";
 import { usualLegEnd } from "../bending/symbols.ts";
 import type { Catalogue } from "../catalogue.ts";
-import { mm, type Phrase, say } from "../quantity/phrase.ts";
+import { listed, mm, type Phrase, say } from "../quantity/phrase.ts";
 import { materialThicknessTolerance } from "../stock/thickness-tolerance.ts";
 import { bendsOf, type FlatBend, type FlatLayout, panelName } from "./flatten.ts";
 
@@ -77,24 +78,43 @@ export function finishedSizes(layout: FlatLayout, catalogue: Catalogue): readonl
   );
 }
 
+/** Sets of practice pieces that are named as not fitting; more would bury what matters. */
+const mostNamed = 3;
+
 /** What the bend data rest on, in words, with what does not fit the part. */
 export function bendDataRemarks(layout: FlatLayout): readonly { readonly level: "note" | "caution"; readonly phrase: Phrase }[] {
   const { part } = layout;
-  const { measured } = part.bendData;
+  const { measured, measuredHere } = part.bendData;
   const bends = bendsOf(layout);
   if (bends.length === 0) return [];
+  const [best] = measuredHere;
+  const fitting = best?.misfits.length === 0 ? best.bend : undefined;
   if (!measured)
     return [
       {
         level: "caution",
         phrase: say`The bend deduction is from a handbook, not from this brake and this sheet. Published methods differ, and the ± of the finished sizes says by how much. Bend practice pieces first.`,
       },
+      ...(fitting
+        ? [
+            {
+              level: "caution" as const,
+              phrase: say`This shop has measured this bend: ${mm(fitting.deduction)} ± ${mm(fitting.uncertainty)}, ${measuredWhen(fitting)}. Choose the bend data “measured in this shop” to use it.`,
+            },
+          ]
+        : []),
     ];
   const remarks: { level: "note" | "caution"; phrase: Phrase }[] = [];
   if (measured.fromShop)
     remarks.push({
       level: "note",
-      phrase: say`The bend deduction ${mm(measured.deduction)} is from this shop's measured bends${measured.pieces === undefined ? "" : ` (${measured.pieces} pieces)`}.`,
+      phrase: say`The bend deduction ${mm(measured.deduction)} ± ${mm(measured.fromShop.uncertainty)} was measured in this shop: ${measuredWhen(measured.fromShop)}${measured.fromShop.brake ? `, on ${measured.fromShop.brake}` : ""}.`,
+    });
+  const passedOver = measuredHere.filter(({ bend, misfits }) => misfits.length > 0 && bend !== measured.fromShop);
+  if (measured.fromShop && passedOver.length > 0)
+    remarks.push({
+      level: "note",
+      phrase: say`Other bends measured in this metal do not fit this part: ${listed(passedOver.slice(0, mostNamed).map(({ bend, misfits }) => say`${bend.date} (${listed(misfits)})`))}.`,
     });
   if (measured.uncertainty === undefined)
     remarks.push({
