@@ -7,15 +7,18 @@ import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantit
 import { Arrowhead, at, Line, Paper, paperWidth, type Spot, spot, Text } from "../figures/pen.tsx";
 import { spread } from "./spread.ts";
 
-/** Room for the settings on the left and below, and for the names of the bends on the right and above, in units of the paper. */
-const left = 74;
-const right = 112;
-const namesAbove = 108;
+/** Widths of a letter and a figure [units of the paper], for the room that names and settings take. */
+const letter = 6.9;
+const digit = 7.3;
+/** From the drawing to its settings, and to the names of its bends. */
+const toSetting = 26;
+const toName = 22;
 const top = 26;
-const bottom = 76;
 const tallest = 460;
 const labelGap = 15;
 const uprightGap = 13;
+/** Where labels along the top and bottom may begin [units of the paper]. */
+const firstLabel = 30;
 /** More holes than this leave no room for their numbers. */
 const mostNumbered = 16;
 
@@ -25,14 +28,19 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
   const fromSouth = plan.bends.filter(({ from }) => from === "south");
   const fromWest = plan.bends.filter(({ from }) => from === "west");
   const edges = layout.chains.flatMap((chain) => chain.edgeLines.map((line) => ({ ...line, axis: chain.axis })));
-  const head = fromWest.length > 0 ? namesAbove : top;
+  const show = (value: number) => showQuantity(value, "length", view, "setting").number;
+  const roomOf = (bends: readonly PlannedBend[]) => toName + letter * Math.max(...bends.map((bend) => nameOf(bend).length));
+  const settingRoom = (whole: number) => toSetting + digit * show(whole).length;
+  const head = fromWest.length > 0 ? roomOf(fromWest) : top;
+  const left = settingRoom(blank.depth);
+  const right = fromSouth.length > 0 ? roomOf(fromSouth) : top;
+  const bottom = settingRoom(blank.width);
   const scale = Math.min((paperWidth - left - right) / blank.width, tallest / blank.depth);
   const width = blank.width * scale;
   const depth = blank.depth * scale;
   const height = head + depth + bottom;
   const origin = spot(left + (paperWidth - left - right - width) / 2, head + depth);
   const place = (x: number, y: number): Spot => spot(origin.x + x * scale, origin.y - y * scale);
-  const show = (value: number) => showQuantity(value, "length", view, "setting").number;
   /** Both ends of a line at a distance from one datum edge. */
   const across = (axis: Axis, distance: number, span: { from: number; to: number }) =>
     axis === "y"
@@ -187,7 +195,7 @@ export function SettingsBelow({ lines, whole, place, bottom: floor, show }: Sett
   const labels = spread(
     distances.map((distance) => place(distance).x),
     uprightGap,
-    left - 30,
+    firstLabel,
     paperWidth - 12,
   );
   return (
@@ -258,7 +266,7 @@ function NamesAbove({ bends, place, edge }: NamesProps) {
   const labels = spread(
     bends.map((bend) => place(bend).x),
     uprightGap + 2,
-    left - 30,
+    firstLabel,
     paperWidth - 12,
   );
   return (

@@ -203,7 +203,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
         <section class="plan-sizes">
           <h3>Finished sizes</h3>
           <SheetTable
-            caption="± from marking, setting, bend data and sheet thickness together, k = 2"
+            caption="± (k = 2) from marking, setting, bend data and thickness"
             head={["Panel", "Size", "±", "Measured"]}
             rows={[
               ...plan.sizes.map((size) => [size.what, setting(size.size), setting(size.plusMinus), <WriteHere key="blank" />]),
