@@ -42,7 +42,7 @@ function described(id: string, parts: Readonly<Record<string, unknown>>): string
   return there.length > 0 ? there.join(" ") : undefined;
 }
 
-function Messages({ form, field, id }: { form: Form; field: string; id: string }) {
+export function Messages({ form, field, id }: { form: Form; field: string; id: string }) {
   return (
     <>
       <p class="message" id={`${id}-message`} aria-live="polite">
@@ -242,7 +242,19 @@ function TextField({ form, field, input, stored }: { form: Form; field: string; 
   );
 }
 
-function ListCell({ form, field, cell, text, label }: { form: Form; field: string; cell: Input; text: string; label: string }) {
+export function ListCell({
+  form,
+  field,
+  cell,
+  text,
+  label,
+}: {
+  form: Form;
+  field: string;
+  cell: Input;
+  text: string;
+  label: string;
+}) {
   if (cell.kind === "choice")
     return (
       <select

@@ -11,6 +11,7 @@ import { CopyButton } from "../calculator/Elsewhere.tsx";
 import { Field } from "../calculator/Fields.tsx";
 import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
+import { LazyEditDrawing } from "./LazyEditDrawing.tsx";
 import { keepLastPlan, lastPlanQuery, owner } from "./last-plan.ts";
 import { PlanSheet } from "./PlanSheet.tsx";
 import { RolledSheet } from "./RolledSheet.tsx";
@@ -221,6 +222,7 @@ export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
 
       <form class="plan-form not-on-paper" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
         <Strays form={form} inputs={partInputs} change={change} />
+        {good?.plan && <LazyEditDrawing layout={good.plan.layout} form={form} change={change} />}
         {groups.map(({ title, keys, folded }) => {
           const fieldKeys = keys.filter((key) => matters(key, raw) || concerned(key));
           if (fieldKeys.length === 0) return null;
