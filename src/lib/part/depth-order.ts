@@ -1,5 +1,5 @@
 import type { Place } from "./fold-in-space.ts";
-import type { Piece, RingInSpace, SideKind } from "./solid.ts";
+import { dot, type Piece, type Plane, type RingInSpace, type SideKind } from "./solid.ts";
 
 /**
  * Which piece hides which.
@@ -8,11 +8,6 @@ import type { Piece, RingInSpace, SideKind } from "./solid.ts";
  * the pieces can then be painted from the back to the front without comparing them: whatever lies on the viewer's side of a plane hides
  * what is in it, and that hides what lies behind. The tree depends on the fold only, so turning the view costs nothing.
  */
-
-export interface Plane {
-  readonly normal: Place;
-  readonly offset: number;
-}
 
 export interface DepthTree {
   readonly plane: Plane;
@@ -26,36 +21,14 @@ const closeTo = 1e-4;
 /** How many planes are tried to find one that cuts few pieces. */
 const tried = 6;
 
-export const dot = (a: Place, b: Place) => a.x * b.x + a.y * b.y + a.z * b.z;
-
-const middle = ({ near, far }: RingInSpace): Place[] =>
-  near.map((a, index) => {
-    const b = far[index] as Place;
-    return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 };
-  });
-
-/** Plane half way through a piece. */
-export function planeOf({ outer }: Piece): Plane {
-  const points = middle(outer);
-  // Newell's sum over all corners: no three of them have to be far apart, and small errors even out.
-  let [x, y, z] = [0, 0, 0];
-  points.forEach((a, index) => {
-    const b = points[(index + 1) % points.length] as Place;
-    x += (a.y - b.y) * (a.z + b.z);
-    y += (a.z - b.z) * (a.x + b.x);
-    z += (a.x - b.x) * (a.y + b.y);
-  });
-  const length = Math.hypot(x, y, z) || 1;
-  const normal = { x: x / length, y: y / length, z: z / length };
-  return { normal, offset: points.reduce((sum, point) => sum + dot(normal, point), 0) / points.length };
+/** Where the middle of the thickness at a corner lies to a plane [mm]: positive before it, 0 in it. */
+function depthOf({ near, far }: RingInSpace, corner: number, { normal, offset }: Plane): number {
+  const [a, b] = [near[corner], far[corner]] as [Place, Place];
+  const depth = (dot(normal, a) + dot(normal, b)) / 2 - offset;
+  return Math.abs(depth) < closeTo ? 0 : depth;
 }
 
-function distances(ring: RingInSpace, { normal, offset }: Plane): number[] {
-  return middle(ring).map((point) => {
-    const distance = dot(normal, point) - offset;
-    return Math.abs(distance) < closeTo ? 0 : distance;
-  });
-}
+const depthsOf = (ring: RingInSpace, plane: Plane): number[] => ring.near.map((_, corner) => depthOf(ring, corner, plane));
 
 const along = (a: Place, b: Place, share: number): Place => ({
   x: a.x + share * (b.x - a.x),
@@ -97,76 +70,64 @@ function cutPiece(piece: Piece, plane: Plane, depths: readonly number[], sign: 1
   const { ring, kept } = cutRing<KnownSide>(piece.outer, known, depths, sign, { side: "cut", beyond: undefined });
   return {
     facet: piece.facet,
+    // A part of a piece lies in the plane of the whole.
+    plane: piece.plane,
     outer: ring,
     sides: kept.map(({ side }) => side),
     beyond: kept.map(({ beyond }) => beyond),
     holes: piece.holes.flatMap((hole) => {
-      const cut = cutRing(hole, hole.own, distances(hole, plane), sign, false);
+      const cut = cutRing(hole, hole.own, depthsOf(hole, plane), sign, false);
       return cut.ring.near.length < 3 ? [] : [{ ...cut.ring, own: cut.kept }];
     }),
   };
 }
 
-interface Measured {
-  readonly piece: Piece;
-  readonly plane: Plane;
+type Sort = "here" | "before" | "behind" | "both";
+
+function sortOf({ outer }: Piece, plane: Plane): Sort {
+  let [before, behind] = [false, false];
+  for (let corner = 0; corner < outer.near.length; corner += 1) {
+    const depth = depthOf(outer, corner, plane);
+    if (depth > 0) before = true;
+    if (depth < 0) behind = true;
+    if (before && behind) return "both";
+  }
+  return before ? "before" : behind ? "behind" : "here";
 }
 
 /** Orders folded pieces for painting from any side. */
 export function depthTree(pieces: readonly Piece[]): DepthTree | undefined {
-  return part(pieces.map((piece) => ({ piece, plane: planeOf(piece) })));
-}
-
-function sortOf(depths: readonly number[]): "here" | "before" | "behind" | "both" {
-  let [before, behind] = [false, false];
-  for (const depth of depths) {
-    if (depth > 0) before = true;
-    if (depth < 0) behind = true;
-  }
-  if (before && behind) return "both";
-  return before ? "before" : behind ? "behind" : "here";
-}
-
-function part(pieces: readonly Measured[]): DepthTree | undefined {
   if (pieces.length === 0) return undefined;
-  let best: { plane: Plane; depths: readonly (readonly number[])[]; cost: number } | undefined;
+  let best: { plane: Plane; sorts: readonly Sort[]; cost: number } | undefined;
   const step = Math.max(1, Math.floor(pieces.length / tried));
   for (let index = 0; index < pieces.length; index += step) {
-    const { plane } = pieces[index] as Measured;
-    const depths = pieces.map(({ piece }) => distances(piece.outer, plane));
+    const { plane } = pieces[index] as Piece;
+    const sorts = pieces.map((piece) => sortOf(piece, plane));
     let cost = 0;
     let balance = 0;
-    for (const each of depths) {
-      const sort = sortOf(each);
+    for (const sort of sorts) {
       if (sort === "both") cost += 4;
       else if (sort !== "here") balance += sort === "before" ? 1 : -1;
     }
     cost += Math.abs(balance);
-    if (!best || cost < best.cost) best = { plane, depths, cost };
+    if (!best || cost < best.cost) best = { plane, sorts, cost };
   }
-  const { plane, depths } = best as NonNullable<typeof best>;
+  const { plane, sorts } = best as NonNullable<typeof best>;
   const here: Piece[] = [];
-  const before: Measured[] = [];
-  const behind: Measured[] = [];
-  pieces.forEach((measured, index) => {
-    const depth = depths[index] as readonly number[];
-    switch (sortOf(depth)) {
-      case "here":
-        here.push(measured.piece);
-        break;
-      case "before":
-        before.push(measured);
-        break;
-      case "behind":
-        behind.push(measured);
-        break;
-      case "both":
-        // A part of a piece lies in the plane of the whole.
-        before.push({ piece: cutPiece(measured.piece, plane, depth, 1), plane: measured.plane });
-        behind.push({ piece: cutPiece(measured.piece, plane, depth, -1), plane: measured.plane });
+  const before: Piece[] = [];
+  const behind: Piece[] = [];
+  pieces.forEach((piece, index) => {
+    const sort = sorts[index];
+    if (sort === "here") here.push(piece);
+    else if (sort === "before") before.push(piece);
+    else if (sort === "behind") behind.push(piece);
+    else {
+      const depths = depthsOf(piece.outer, plane);
+      before.push(cutPiece(piece, plane, depths, 1));
+      behind.push(cutPiece(piece, plane, depths, -1));
     }
   });
-  const [nearer, further] = [part(before), part(behind)];
+  const [nearer, further] = [depthTree(before), depthTree(behind)];
   return { plane, here, ...(nearer && { before: nearer }), ...(further && { behind: further }) };
 }
 

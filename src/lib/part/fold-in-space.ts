@@ -330,6 +330,7 @@ export function flatFacets(layout: FlatLayout): readonly FlatFacet[] {
     const { cuts, zoneAt } = zones.get(axis) as ChainZones;
     return slices(withoutSpurs(polygon), axis, cuts).map((slice): FlatFacet => {
       const zone = zoneAt(slice.middle);
+      if (zone === undefined && id === "base") return { id, kind: "panel", polygon: slice.polygon };
       return { id: zone ?? id, kind: zone === undefined ? "panel" : "bend", polygon: slice.polygon, carrier: axis };
     });
   };

@@ -204,14 +204,41 @@ export interface RingInSpace {
   readonly far: readonly Place[];
 }
 
+export interface Plane {
+  /** Unit vector, from the bench-side face to the other. */
+  readonly normal: Place;
+  readonly offset: number;
+}
+
 /** A facet, or a part of one, folded. */
 export interface Piece {
   /** Which facet of the solid it is, or is a part of. */
   readonly facet: number;
+  /** Half way through the facet. */
+  readonly plane: Plane;
   readonly outer: RingInSpace;
   readonly sides: readonly SideKind[];
   readonly beyond: readonly (number | undefined)[];
   readonly holes: readonly (RingInSpace & { readonly own: readonly boolean[] })[];
+}
+
+export const dot = (a: Place, b: Place) => a.x * b.x + a.y * b.y + a.z * b.z;
+
+function planeOf({ near, far }: RingInSpace): Plane {
+  // Newell's sum over all corners: no three of them have to be far apart, and small errors even out.
+  let [x, y, z] = [0, 0, 0];
+  near.forEach((a, index) => {
+    const b = near[(index + 1) % near.length] as Place;
+    x += (a.y - b.y) * (a.z + b.z);
+    y += (a.z - b.z) * (a.x + b.x);
+    z += (a.x - b.x) * (a.y + b.y);
+  });
+  const [a, b] = [near[0], far[0]] as [Place, Place];
+  const through = x * (b.x - a.x) + y * (b.y - a.y) + z * (b.z - a.z);
+  const length = (Math.hypot(x, y, z) || 1) * (Math.sign(through) || 1);
+  const normal = { x: x / length, y: y / length, z: z / length };
+  const sum = [...near, ...far].reduce((total, point) => total + dot(normal, point), 0);
+  return { normal, offset: sum / (2 * near.length) };
 }
 
 /** Folds the solid; `turned` as for `foldInSpace`. */
@@ -223,9 +250,11 @@ export function poseOf({ layout, facets }: Solid, turned: Turned): readonly Piec
       const places = points.map(carry);
       return { near: places.map(({ near }) => near), far: places.map(({ far }) => far) };
     };
+    const outer = ring(facet.polygon);
     return {
       facet: index,
-      outer: ring(facet.polygon),
+      plane: planeOf(outer),
+      outer,
       sides: facet.sides,
       beyond: facet.beyond,
       holes: facet.holes.map(({ ring: points, own }) => ({ ...ring(points), own })),

@@ -1,8 +1,8 @@
-import { backToFront, type DepthTree, dot, planeOf } from "./depth-order.ts";
+import { backToFront, type DepthTree } from "./depth-order.ts";
 import type { FlatPoint } from "./flatten.ts";
 import { lifting, type Place, type Turned } from "./fold-in-space.ts";
 import { area } from "./geometry.ts";
-import type { Piece, RingInSpace, Solid } from "./solid.ts";
+import { dot, type RingInSpace, type Solid } from "./solid.ts";
 
 /** Where the folded sheet is looked at from, far away, so that lengths in one direction are all drawn to one scale. */
 export interface View {
@@ -120,21 +120,12 @@ export function paint(solid: Solid, tree: DepthTree | undefined, view: View): re
   const frame = frameOf(view);
   const pieces = backToFront(tree, frame.towards);
   const farSides = new Map<number, boolean>();
-  const through = ({ outer }: Piece): Place => {
-    const { normal } = planeOf({ outer } as Piece);
-    const [a, b] = [outer.near[0], outer.far[0]] as [Place, Place];
-    const sign = Math.sign(dot(normal, { x: b.x - a.x, y: b.y - a.y, z: b.z - a.z })) || 1;
-    return { x: sign * normal.x, y: sign * normal.y, z: sign * normal.z };
-  };
-  const normals = pieces.map(through);
-  pieces.forEach(({ facet }, index) => {
-    farSides.set(facet, dot(normals[index] as Place, frame.towards) > 0);
-  });
+  for (const { facet, plane } of pieces) farSides.set(facet, dot(plane.normal, frame.towards) > 0);
 
-  return pieces.map((piece, index): Painted => {
+  return pieces.map((piece): Painted => {
     const { facet, sides, beyond } = piece;
     const farSide = farSides.get(facet) as boolean;
-    const normal = normals[index] as Place;
+    const { normal } = piece.plane;
     const facing = farSide ? normal : { x: -normal.x, y: -normal.y, z: -normal.z };
     const outer = seen(piece.outer, farSide, frame);
     const turn = Math.sign(area(outer.face)) || 1;
