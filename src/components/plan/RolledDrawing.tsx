@@ -24,10 +24,10 @@ interface Props {
   readonly view: LengthView;
 }
 
-const left = 66;
-const right = 24;
+const left = 74;
+const right = 34;
 const top = 26;
-const bottom = 66;
+const bottom = 76;
 const tallest = 420;
 const labelGap = 15;
 
@@ -140,7 +140,7 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
   const withCentre = centre.y <= centreWithin * blank.depth;
   const drawn = Math.max(blank.depth, withCentre ? centre.y : 0);
   const scale = Math.min((paperWidth - left - right) / blank.width, tallest / drawn);
-  const head = 34;
+  const head = 40;
   const height = head + drawn * scale + bottom;
   const origin = spot(left + (paperWidth - left - right - blank.width * scale) / 2, head + drawn * scale);
   const place: Place = (x, y) => spot(origin.x + x * scale, origin.y - y * scale);
@@ -148,19 +148,14 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
   const [a, b] = sector.seamLines as [Sector["seamLines"][number], Sector["seamLines"][number]];
   const o = place(centre.x, centre.y);
   const outline = sheet.outline.map(({ x, y }) => at(place(x, y))).join("L");
-  const radius = (length: number, direction: number, text: string) => {
+  const aside = Math.min(angle / 4, 35);
+  const inner = innerRadius * scale;
+  const leader = (length: number, direction: number) => {
     const tip = away(o, direction, length * scale);
-    const from = away(o, direction, Math.max(0, (innerRadius - 0.12 * outerRadius) * scale));
     return (
       <g>
-        <Line from={from} to={tip} />
+        <Line from={withCentre ? away(o, direction, 0.75 * inner) : away(tip, direction, -24)} to={tip} />
         <Arrowhead tip={tip} direction={direction} />
-        <Text
-          spot={away(away(o, direction, (length - (outerRadius - innerRadius) * 0.4) * scale), direction + 90, 6)}
-          lines={text}
-          anchor="start"
-          kind="size"
-        />
       </g>
     );
   };
@@ -196,17 +191,31 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
         return off === 0 ? null : <Line key={what} from={shift(inner)} to={shift(outer)} kind="sight" />;
       })}
       <Line from={chordEnds[0]} to={chordEnds[1]} />
-      <Text spot={spot(chordMiddle.x + 8, chordMiddle.y - 4)} lines={`chord ${show(sector.chord)}`} kind="size" />
+      <Text
+        spot={angle > 180 ? spot(chordMiddle.x, chordMiddle.y - 18) : spot(chordMiddle.x - 8, chordMiddle.y - 4)}
+        lines={`chord ${show(sector.chord)}`}
+        anchor={angle > 180 ? "middle" : "end"}
+        kind="size"
+      />
       <Pierced sheet={sheet} place={place} scale={scale} />
-      {radius(outerRadius, 270 + angle / 4, `R1 ${show(outerRadius)}`)}
-      {innerRadius > 0 && radius(innerRadius, 270 - angle / 4, `R2 ${show(innerRadius)}`)}
+      {leader(outerRadius, 270 + aside)}
+      <Text spot={away(o, 270 + aside, outerRadius * scale + 14)} lines={`R1 ${show(outerRadius)}`} kind="size" />
+      {innerRadius > 0 && leader(innerRadius, 270 - aside)}
+      {innerRadius > 0 && (
+        <Text
+          spot={away(o, 270 - aside, withCentre && inner > 70 ? 0.75 * inner : inner + 16)}
+          lines={`R2 ${show(innerRadius)}`}
+          anchor="end"
+          kind="size"
+        />
+      )}
       {withCentre && (
         <g>
           <Cross point={o} />
           <Text spot={spot(o.x, o.y - 8)} lines="O" anchor="middle" kind="name" />
           <AngleSize
             centre={o}
-            radius={Math.max(26, Math.min(46, innerRadius * scale * 0.5))}
+            radius={Math.max(26, Math.min(46, inner * 0.5))}
             from={270 - angle / 2}
             to={270 + angle / 2}
             text={formatQuantity(angle, "angle")}
@@ -242,13 +251,14 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
   );
 }
 
-const gap = 46;
-const room = 250;
+const margin = 40;
+const gap = 70;
+const room = 230;
 
 /** The finished part in two views: along its axis and from the side, with the sizes a caliper reads. */
 export function FinishedRolled({ plan, view }: Props) {
   const { part, sheet } = plan;
-  const show = (value: number) => formatQuantity(value, "length", view, "setting");
+  const show = bareIn(view);
   const [large, small = large] = sheet.ends;
   if (!large || !small) return null;
   const arc = part.kind === "tube" ? part.arc : 360;
@@ -258,12 +268,12 @@ export function FinishedRolled({ plan, view }: Props) {
   const inner = large.inside / 2;
   const tall = arc > 180 ? outer - outer * Math.cos(half) : outer - inner * Math.cos(half);
   const long = part.kind === "tube" ? part.length : part.height;
-  const scale = Math.min((paperWidth - 2 * 34 - gap) / (across + long), room / Math.max(across, tall));
-  const height = Math.max(across, tall) * scale + 84;
+  const scale = Math.min((paperWidth - 2 * margin - gap) / (across + long), room / tall);
+  const height = tall * scale + 84;
   const floor = 36 + tall * scale;
-  const sectionX = 34 + (across * scale) / 2;
+  const sectionX = margin + (across * scale) / 2;
   const centre = spot(sectionX, floor - outer * scale);
-  const sideX = 34 + across * scale + gap;
+  const sideX = margin + across * scale + gap;
   const title = `${part.name}, finished: seen along its axis and from the side`;
 
   return (
@@ -292,13 +302,13 @@ export function FinishedRolled({ plan, view }: Props) {
           from={spot(sectionX - outer * scale, centre.y)}
           to={spot(sectionX + outer * scale, centre.y)}
           off={-(outer * scale + 18)}
-          text={`⌀ ${show(part.diameter)} ${part.measured}`}
+          text={`⌀ ${show(part.diameter)}`}
         />
       )}
       {part.kind === "tube" && arc < 360 && (
         <Text
           spot={spot(sectionX, floor + 22)}
-          lines={[`R ${show(part.diameter / 2)} ${part.measured}`, `over ${formatQuantity(arc, "angle")}`]}
+          lines={[`R ${show(part.diameter / 2)}`, `over ${formatQuantity(arc, "angle")}`]}
           anchor="middle"
           kind="size"
         />
@@ -367,7 +377,7 @@ function Side({
   view,
 }: Props & { x: number; axis: number | undefined; floor: number; top: number; scale: number }) {
   const { part, sheet } = plan;
-  const show = (value: number) => formatQuantity(value, "length", view, "setting");
+  const show = bareIn(view);
   const [large, small] = sheet.ends;
   const long = (part.kind === "tube" ? part.length : part.height) * scale;
   const rim = part.kind === "cone" && axis !== undefined ? ((small?.outside ?? 0) / 2) * scale : undefined;
@@ -379,10 +389,10 @@ function Side({
       {axis !== undefined && <Line from={spot(x - 8, axis)} to={spot(end + 8, axis)} kind="centre" />}
       <Size from={spot(x, floor)} to={spot(end, floor)} off={-18} text={show(part.kind === "tube" ? part.length : part.height)} />
       {part.kind === "cone" && large && (
-        <Text spot={spot(x, ceiling - 8)} lines={`⌀ ${show(large.outside)} outside`} anchor="middle" kind="size" />
+        <Size from={spot(x, floor)} to={spot(x, ceiling)} off={20} text={`⌀ ${show(large.outside)}`} />
       )}
       {part.kind === "cone" && small && (
-        <Text spot={spot(end, floor + 50)} lines={`small end ⌀ ${show(small.outside)} outside`} anchor="end" kind="size" />
+        <Size from={spot(end, low)} to={spot(end, high)} off={-20} text={`⌀ ${show(small.outside)}`} />
       )}
     </g>
   );

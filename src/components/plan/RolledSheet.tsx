@@ -9,6 +9,8 @@ import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
 const kindWords = { tube: "rolled tube", cone: "rolled cone" } as const;
 const seamWords = { butt: "butted", lap: "lap", grooved: "grooved", standing: "standing" } as const;
 
+const passHeads = ["Turns", "Rise", "Radius"] as const;
+
 /** The plan of a rolled part to take to the bench: the blank, what to mark on it, how to set the rolls, what comes out. */
 export function RolledSheet({ plan, view, markingMethods, words, query }: SheetProps & { readonly plan: RolledPlan }) {
   const { part, blank, sheet, rolling, scribe } = plan;
@@ -17,7 +19,11 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
   const bare = (value: number) => showQuantity(value, "length", view, "setting").number;
   const unit = view === "mm" ? "mm" : "in";
   const marking = markingMethods[part.marking];
+  const ends = rolling.settings.map(({ end }) => end);
   const partial = part.kind === "tube" && part.arc < 360;
+
+  const [strips] = plan.practice;
+  const trials = plan.practice.flatMap(({ rises, radius }, at) => rises.map((rise) => ({ rise, radius, end: ends[at] ?? "" })));
 
   return (
     <article class="plan-sheet" aria-label={`Plan of ${part.name}`}>
@@ -81,28 +87,28 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
           <figure class="drawing">
             <FinishedRolled plan={plan} view={view} />
             <figcaption>
-              The finished part, seen {part.kind === "cone" ? "from its small end" : "along its axis"} and from the side.
+              The finished part, seen {part.kind === "cone" ? "from its small end" : "along its axis"} and from the side,{" "}
+              {part.kind === "cone" ? "diameters outside" : `measured ${part.measured}`}.
             </figcaption>
           </figure>
         </div>
 
-        {plan.practice.length > 0 && (
+        {strips && (
           <section class="plan-practice">
             <h3>Trial strips first</h3>
-            {plan.practice.map((strips, index) => (
-              <SheetTable
-                key={String(index)}
-                caption={`${strips.pieces} strips ${bare(strips.size.length)} × ${bare(strips.size.width)} ${unit} of the same sheet, for an inside radius of ${setting(strips.radius)}${plan.practice.length > 1 ? ` (${rolling.settings[index]?.end})` : ""}`}
-                head={["Strip", "Rise of the rear roll", "Inside radius measured, lying free"]}
-                rows={Array.from({ length: strips.pieces }, (_, piece) => [
-                  <>
-                    {box} {piece + 1}
-                  </>,
-                  setting(strips.rises[Math.floor(piece / 2)] ?? strips.rises[0] ?? 0),
-                  <WriteHere key="radius" />,
-                ])}
-              />
-            ))}
+            <SheetTable
+              caption={`Strips ${bare(strips.size.length)} × ${bare(strips.size.width)} ${unit} of the same sheet, measured lying free`}
+              head={["Strip", "For", "Rise of the rear roll", "Inside radius wanted", "Measured"]}
+              rows={trials.map(({ rise, radius, end }, index) => [
+                <>
+                  {box} {index + 1}
+                </>,
+                end,
+                setting(rise),
+                setting(radius),
+                <WriteHere key="measured" />,
+              ])}
+            />
           </section>
         )}
 
@@ -154,21 +160,30 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
         {rolling.settings.length > 0 && (
           <section class="plan-rolls">
             <h3>At the rolls</h3>
-            {rolling.settings.map(({ end, radius, loadedRadius, flatEnd, passes }) => (
-              <SheetTable
-                key={end}
-                caption={`${end === "whole length" ? "Both screws alike" : `At the ${end}`}: held at ${setting(loadedRadius)} inside, for ${setting(radius)} left. About ${setting(flatEnd)} at each end stay nearly flat`}
-                head={["Pass", "Turns from flat contact", `Rise, ${unit}`, `Inside radius after it, ${unit}`]}
-                rows={passes.map((pass, index) => [
-                  <>
-                    {box} {index + 1}
-                  </>,
-                  formatNumber(pass.turns, 2),
-                  bare(pass.rise),
-                  bare(pass.radius),
-                ])}
-              />
-            ))}
+            <ul>
+              {rolling.settings.map(({ end, radius, loadedRadius, flatEnd }) => (
+                <li key={end}>
+                  {end === "whole length" ? "Both screws alike" : `At the ${end}`}: held at {setting(loadedRadius)} inside, which
+                  leaves {setting(radius)}. About {setting(flatEnd)} at each end of the sheet stay nearly flat.
+                </li>
+              ))}
+            </ul>
+            <SheetTable
+              caption={`Turns and rise (${unit}) from flat contact, and the inside radius after the pass (${unit})`}
+              head={[
+                "Pass",
+                ...rolling.settings.flatMap(({ end }) => passHeads.map((head) => (ends.length > 1 ? `${head}, ${end}` : head))),
+              ]}
+              rows={(rolling.settings[0]?.passes ?? []).map((_, index) => [
+                <>
+                  {box} {index + 1}
+                </>,
+                ...rolling.settings.flatMap(({ passes }) => {
+                  const pass = passes[index];
+                  return pass ? [formatNumber(pass.turns, 2), bare(pass.rise), bare(pass.radius)] : [];
+                }),
+              ])}
+            />
           </section>
         )}
 

@@ -17,6 +17,9 @@ const sagitta = 0.01;
 /** A tab narrower than this share of the inner radius can end on the inner arc; a wider one is cut off at 45°. */
 const arcEnd = 0.5;
 
+/** Share of the free angle that the strips of the seam may take: a slit between them can still be cut. */
+const tabShare = 0.8;
+
 /** A strip along a seam line: it reaches `width` outwards, from `from` at its outer edge to the outer arc [mm along the seam line]. */
 interface Tab {
   readonly width: number;
@@ -70,7 +73,7 @@ export function unrollCone(part: ConePart, seam: Seam, form: Pick<PartValues, "c
   const { outerRadius, innerRadius, sectorAngle, slant, chord } = coneBlank(part);
   const half = sectorAngle / 2;
   const free = 360 - sectorAngle;
-  const share = (side: number) => (seam.allowance === 0 ? free / 2 : (free * side) / seam.allowance);
+  const share = (side: number) => (seam.allowance === 0 ? free / 2 : (tabShare * free * side) / seam.allowance);
   const tabA = tabOf(seam.sideA, outerRadius, innerRadius, share(seam.sideA), seam);
   const tabB = tabOf(seam.sideB, outerRadius, innerRadius, share(seam.sideB), seam);
 

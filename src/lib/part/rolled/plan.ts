@@ -21,7 +21,7 @@ export interface TrialStrips {
   readonly pieces: number;
   /** Each [mm] */
   readonly size: { readonly length: number; readonly width: number };
-  /** Rises of the rear roll to try them at [mm]: two strips at the first. */
+  /** Rise of the rear roll for each [mm]. */
   readonly rises: readonly number[];
   /** Inside radius they should come out with [mm]. */
   readonly radius: number;
@@ -101,7 +101,7 @@ function trialsFor({ settings }: RollSettings, catalogue: Catalogue): TrialStrip
   return settings.map(({ rise, radius }) => ({
     pieces: trials.pieces,
     size: { length: trials.spacings * rollSpacing, width: trials.width },
-    rises: [rise, trials.otherRise * rise],
+    rises: [rise, rise, trials.otherRise * rise],
     radius,
   }));
 }

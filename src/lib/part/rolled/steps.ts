@@ -16,9 +16,10 @@ export function rolledSteps(
   const { part, seam, sector, holes, joints } = sheet;
   const cone = part.kind === "cone";
   const steps: Phrase[] = [];
-  for (const { pieces, size, radius, rises } of practice)
+  const [strips] = practice;
+  if (strips)
     steps.push(
-      say`Cut ${pieces} trial strips ${mm(size.length)} × ${mm(size.width)} from the same sheet. Roll two at a rise of ${mm(rises[0] ?? 0)} and one at ${mm(rises[1] ?? 0)} for an inside radius of ${mm(radius)}, measure them lying free, and enter them in the setting of the rolls.`,
+      say`Cut ${practice.reduce((sum, { pieces }) => sum + pieces, 0)} trial strips ${mm(strips.size.length)} × ${mm(strips.size.width)} from the same sheet. Roll them at the rises listed, measure them lying free, and enter them in the setting of the rolls.`,
     );
   steps.push(
     cone
@@ -59,7 +60,7 @@ export function rolledSteps(
   const [first] = settings;
   if (first)
     steps.push(
-      say`Roll in ${first.passes.length} passes. ${settings.flatMap(({ end, passes, rise }) => say`${end === "whole length" ? "Both screws alike" : `For the ${end}`}, turns from the zero: ${passes.map((pass) => pass.turns.toFixed(2)).join(", ")}, which is a rise of ${mm(rise)} at the end. `)}Stop before the last pass and hold the template to the curve.`,
+      say`Roll in ${first.passes.length} passes as listed, to a rise of ${settings.map(({ end, rise }) => say`${mm(rise)}${end === "whole length" ? "" : ` at the ${end}`}`).reduce((all, one) => say`${all} and ${one}`)}. Stop before the last pass and hold the template to the curve.`,
     );
   steps.push(...closing(sheet));
   if (joints.length > 0)
