@@ -115,7 +115,7 @@ describe("box with four sides", () => {
     expect(axis(steps[0])).toBe(axis(steps[1]));
     expect(axis(steps[2])).toBe(axis(steps[3]));
     expect(axis(steps[0])).not.toBe(axis(steps[2]));
-    expect(steps.map(({ fingers }) => fingers.place)).toEqual(["row", "row", "between", "between"]);
+    expect(steps.map(({ fingers }) => fingers.place)).toEqual(["set", "set", "between", "between"]);
   });
 
   test("the fingers fill the inside width as well as they can", () => {
@@ -198,10 +198,10 @@ describe("tabs", () => {
   const plain = box(200, 150, { north: wall, south: wall, east: wall, west: wall });
   const [chainY, chainX] = plain.chains as [FormingJob["chains"][number], FormingJob["chains"][number]];
   const north = chainY.panels.find(({ id }) => id === "north.1");
-  const tab = (withBend: boolean) => ({
+  const tab = {
     id: "north-west.tab",
     panel: "north.1",
-    ...(withBend && { with: "west.1" }),
+    onto: "west.1",
     end: "low" as const,
     from: (north?.from ?? 0) + 1,
     to: (north?.to ?? 0) - 1,
@@ -209,20 +209,33 @@ describe("tabs", () => {
     angle: 90,
     way: "up" as const,
     radius,
-  });
-  const withTab = (given: boolean): FormingJob => ({ ...plain, chains: [{ ...chainY, tabs: [tab(given)] }, chainX] });
-
-  test("a tab is bent in one go with the side whose line it shares, before its own wall", () => {
-    const steps = stepsOf(make(withTab(true)));
-    const west = steps.findIndex(({ bend }) => bend === "west.1");
-    expect(steps[west]?.tabs).toEqual(["north-west.tab"]);
-    expect(west).toBeLessThan(steps.findIndex(({ bend }) => bend === "north.1"));
+  };
+  const withTab = (change: Partial<typeof tab>): FormingJob => ({
+    ...plain,
+    chains: [{ ...chainY, tabs: [{ ...tab, ...change }] }, chainX],
   });
 
-  test("one that is bent by hand leaves the order free, and one on a wall that is not there is refused", () => {
-    expect(isMade(withTab(false))).toBe(true);
-    const astray = { ...tab(false), panel: "north.9" };
-    expect(() => make({ ...plain, chains: [{ ...chainY, tabs: [astray] }, chainX] })).toThrow(/north\.9/);
+  test("a tab is bent by hand first; the side it will lie on is turned before its own wall", () => {
+    const order = make(withTab({}));
+    expect(order).toMatchObject({ tabsByHand: ["north-west.tab"] });
+    const bends = stepsOf(order).map(({ bend }) => bend);
+    expect(bends.indexOf("west.1")).toBeLessThan(bends.indexOf("north.1"));
+  });
+
+  test("where it stands there are no fingers", () => {
+    const west = stepsOf(make(withTab({}))).find(({ bend }) => bend === "west.1");
+    expect(["beside", "set"]).toContain(west?.fingers.place);
+    const plainWest = stepsOf(make(oneChain(200, [], [up(40)]))).find(({ bend }) => bend === "north.1");
+    expect(plainWest?.fingers.place).toBe("row");
+  });
+
+  test("one that turns the other way hangs down on bed or leaf, so its wall is trapped", () => {
+    expect(isMade(withTab({ way: "down" as "up" }))).toBe(false);
+  });
+
+  test("one on a wall or onto a bend that is not there is refused", () => {
+    expect(() => make(withTab({ panel: "north.9" }))).toThrow(/north\.9/);
+    expect(() => make(withTab({ onto: "south.1" }))).toThrow(/south\.1/);
   });
 });
 

@@ -48,10 +48,10 @@ function fingerRoom({ left, right }: Limits): number {
 
 interface TabAt {
   readonly tab: FormingTab;
-  /** Bends that can only be made when it stands. */
-  readonly after: number;
-  /** Operation it is made with; −1 when it stands from the first. */
-  readonly bentWith: number;
+  /** Bends that swing its wall. */
+  readonly own: number;
+  /** Bend of the side it will lie on. */
+  readonly onto: number;
   readonly box: CrossBox;
 }
 
@@ -105,16 +105,17 @@ export class Forming {
   private tabAt(tab: FormingTab, chain: number): TabAt {
     const { panels, baseIndex } = this.chains[chain] as HingeChain;
     const panel = panels.findIndex(({ id }) => id === tab.panel);
-    let after = 0;
-    this.operations.forEach((operation, op) => {
+    const onto = this.operations.findIndex(({ id }) => id === tab.onto);
+    if (panel < 0 || onto < 0 || this.operations[onto]?.chain === chain)
+      throw new RangeError(
+        `tab ${tab.id} must name a panel of its chain and a bend of the other; it names ${tab.panel} and ${tab.onto}`,
+      );
+    const own = this.operations.reduce((bits, operation, op) => {
       const { hinge } = operation;
       const isBetween = hinge >= Math.min(panel, baseIndex) && hinge < Math.max(panel, baseIndex);
-      if (operation.chain === chain && isBetween) after |= 1 << op;
-    });
-    const bentWith = tab.with === undefined ? -1 : this.operations.findIndex(({ id }) => id === tab.with);
-    if (panel < 0 || (tab.with !== undefined && bentWith < 0))
-      throw new RangeError(`tab ${tab.id} must name a panel and a bend of its job; it names ${tab.panel} and ${tab.with}`);
-    return { tab, after, bentWith, box: tabBox(tab, this.chains[chain] as HingeChain, this.job.thickness) };
+      return operation.chain === chain && isBetween ? bits | (1 << op) : bits;
+    }, 0);
+    return { tab, own, onto, box: tabBox(tab, this.chains[chain] as HingeChain, this.job.thickness) };
   }
 
   private once<T>(slot: number, key: number, make: () => T): T {
@@ -220,8 +221,7 @@ export class Forming {
       const other = this.chains[1 - chain];
       const { baseIndex } = this.chains[chain] as HingeChain;
       const formed = other ? crossBoxes(other, this.own(1 - chain, mask), baseIndex, this.job.thickness) : [];
-      const tabs = (this.tabs[chain] ?? []).filter(({ bentWith }) => bentWith < 0 || (mask & (1 << bentWith)) !== 0);
-      return [...formed, ...tabs.map(({ box }) => box)];
+      return [...formed, ...(this.tabs[chain] ?? []).map(({ box }) => box)];
     });
   }
 
@@ -229,11 +229,17 @@ export class Forming {
   bendSpan(op: number): readonly [number, number] {
     const { chain, operation } = this.hingeOf(op);
     const [a, b] = [chain.panels[operation.hinge]?.span ?? [0, 0], chain.panels[operation.hinge + 1]?.span ?? [0, 0]];
-    const tabs = this.tabs.flat().flatMap(({ tab, bentWith }) => (bentWith === op ? [tab] : []));
-    return [
-      Math.min(Math.max(a[0], b[0]), ...tabs.map(({ from }) => from)),
-      Math.max(Math.min(a[1], b[1]), ...tabs.map(({ to }) => to)),
-    ];
+    return [Math.max(a[0], b[0]), Math.min(a[1], b[1])];
+  }
+
+  /** Tabs that stand on flat walls beside a bend leave no room for fingers there. */
+  private besideTabs(op: number, { left, right }: Limits): Limits {
+    const [low, high] = this.bendSpan(op);
+    const beside = this.tabs.flat().filter(({ onto }) => onto === op);
+    return {
+      left: Math.max(left, ...beside.filter(({ tab }) => tab.to <= low).map(({ tab }) => tab.to)),
+      right: Math.min(right, ...beside.filter(({ tab }) => tab.from >= high).map(({ tab }) => tab.from)),
+    };
   }
 
   private crossing(choice: Choice, mask: number, sides: ReturnType<Forming["sides"]>): Crossing {
@@ -317,10 +323,8 @@ export class Forming {
     const { moving, clamped, movingBits, clampedBits } = sides;
     const both = movingBits | clampedBits;
     const setup = this.setup(op);
-    const waiting = this.tabs
-      .flat()
-      .find(({ after, bentWith }) => after & (1 << op) && bentWith >= 0 && !(mask & (1 << bentWith)));
-    if (waiting) return { block: { by: "part", when: "held", angle: 0, panel: waiting.tab.panel } };
+    const early = this.tabs.flat().find(({ own, onto }) => (own & (1 << op)) !== 0 && (mask & (1 << onto)) === 0);
+    if (early) return { block: { by: "part", when: "held", angle: 0, panel: early.tab.panel } };
     const block =
       this.held(op, sides) ??
       this.once(this.slot(0, choice), clampedBits, () => clampedSide(setup, clamped)) ??
@@ -332,9 +336,10 @@ export class Forming {
     if (block) return { block };
     const cross = this.crossing(choice, mask, sides);
     if (cross.block) return { block: cross.block };
+    const limits = this.besideTabs(op, cross.limits);
     const panel = chain.panels[operation.hinge + (choice.outward === 1 ? 0 : 1)]?.id ?? "";
     const [low, high] = this.bendSpan(op);
-    const fingers = this.fingers(high - low, cross.limits);
+    const fingers = this.fingers(high - low, limits);
     if (!fingers) return { block: { by: "fingers", when: "held", angle: 0, panel } };
     const goesIn = this.wayFor(choice, sides, cross, false);
     if (!goesIn) return { block: { by: "fingers", when: "in", angle: 0, panel } };

@@ -76,7 +76,7 @@ export function settleFingers(fits: readonly Fit[]): readonly FingersAt[] {
           ? after
           : own;
       settled.push({
-        fingers: { place: "row", chosen: next.chosen, total: next.total },
+        fingers: { place: next.place === "row" ? "row" : "set", chosen: next.chosen, total: next.total },
         changed: !stays && inPlace !== undefined,
       });
       inPlace = next;

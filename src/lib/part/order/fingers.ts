@@ -6,9 +6,12 @@ import { closeTo } from "./sweep.ts";
 
 /** Fingers for a bend. */
 export interface Fingers {
-  /** `row`: the whole row may stay. `beside`: a formed side rises beside them. `between`: they stand between two formed sides. */
-  readonly place: "row" | "beside" | "between";
-  /** Wide to narrow [mm]: the set between the sides, or the least that covers the bend. */
+  /**
+   * `row`: the whole row may stay. `set`: the set that another bend needs stays, and will do. `beside`: a formed side rises beside them.
+   * `between`: they stand between two formed sides.
+   */
+  readonly place: "row" | "set" | "beside" | "between";
+  /** Wide to narrow [mm]: the set in place; for `row` the least that covers the bend. */
   readonly chosen: readonly number[];
   readonly total: number;
   /** Inside width between the sides [mm]; only for `between`. */

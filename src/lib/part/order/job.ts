@@ -36,16 +36,16 @@ export interface FormingEdge {
   readonly allowance: number;
 }
 
-/** A tab at the end of a wall, bent about a line across the wall. */
+/**
+ * A tab at the end of a wall, bent about a line across the wall. The leaf is as long as the brake and would take the neighbouring side
+ * along, so tabs are bent by hand before everything else.
+ */
 export interface FormingTab {
   readonly id: string;
   /** Panel it hangs on, in the chain that lists it. */
   readonly panel: string;
-  /**
-   * Bend of the other chain that it is bent with in one go, because their lines are one line on the blank. Left out: it is bent by hand
-   * before everything else.
-   */
-  readonly with?: string;
+  /** Bend of the side it will lie on, in the other chain: that side is turned before the tab's own wall. */
+  readonly onto: string;
   /** End of that panel's span at which it is. */
   readonly end: "low" | "high";
   /** Its extent along the chain [mm], inside the panel's. */

@@ -27,8 +27,6 @@ export interface OrderStep {
   readonly changeFingers: boolean;
   readonly goesIn: Fit["goesIn"];
   readonly comesOut: Fit["comesOut"];
-  /** Tabs that are bent in the same go. */
-  readonly tabs: readonly string[];
   readonly why: Phrase;
   /** Which bends are made before it, one bit each, and how it lies: for drawing the step. */
   readonly made: number;
@@ -52,7 +50,13 @@ export interface Trapped {
 }
 
 export type BendOrder =
-  | { readonly steps: readonly OrderStep[]; readonly cost: OrderCost; readonly proved: true }
+  | {
+      readonly steps: readonly OrderStep[];
+      readonly cost: OrderCost;
+      /** Tabs to bend by hand before the first step. */
+      readonly tabsByHand: readonly string[];
+      readonly proved: true;
+    }
   | { readonly trapped: Trapped; readonly proved: true }
   | { readonly stopped: true };
 
@@ -111,13 +115,13 @@ export function bendOrder(
         changeFingers: fingers[index]?.changed ?? false,
         goesIn: fit.goesIn,
         comesOut: fit.comesOut,
-        tabs: job.chains.flatMap(({ tabs = [] }) => tabs.flatMap((tab) => (tab.with === id ? [tab.id] : []))),
         why: whyNow(forming, choice, made),
         made,
         choice,
       };
     });
-    return { steps, cost, proved: true };
+    const tabsByHand = job.chains.flatMap(({ tabs = [] }) => tabs.map((tab) => tab.id));
+    return { steps, cost, tabsByHand, proved: true };
   }
   const { made, choice, block } = deadEnd(forming);
   const { id } = forming.operations[choice.op] as Forming["operations"][number];

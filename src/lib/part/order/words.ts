@@ -29,7 +29,7 @@ export function blockPhrase({ by, when, angle, panel }: Block): Phrase {
   if (when === "swing" && by === "leaf" && panel === "") return say`the leaf does not swing that far`;
   switch (when) {
     case "held":
-      if (by === "part") return say`the tabs of ${what} have to be bent before`;
+      if (by === "part") return say`the sides that the tabs of ${what} will lie on have to be turned before`;
       if (by === "leaf") return say`${what} is too short or too long for the leaf`;
       return say`the fingers cannot hold ${what}: too little of it is flat, or no set of them fits between the sides`;
     case "clamped":
