@@ -93,16 +93,10 @@ export function bendDataRemarks(layout: FlatLayout): readonly { readonly level: 
     return [
       {
         level: "caution",
-        phrase: say`The bend deduction is from a handbook, not from this brake and this sheet. Published methods differ, and the ± of the finished sizes says by how much. Bend practice pieces first.`,
+        phrase: fitting
+          ? say`The bend deduction is from a handbook, and this shop has measured this bend: ${mm(fitting.deduction)} ± ${mm(fitting.uncertainty)}, ${measuredWhen(fitting)}. Choose the bend data “Measured in this shop”.`
+          : say`The bend deduction is from a handbook, not from this brake and this sheet. Published methods differ, and the ± of the finished sizes says by how much. Bend practice pieces first.`,
       },
-      ...(fitting
-        ? [
-            {
-              level: "caution" as const,
-              phrase: say`This shop has measured this bend: ${mm(fitting.deduction)} ± ${mm(fitting.uncertainty)}, ${measuredWhen(fitting)}. Choose the bend data “measured in this shop” to use it.`,
-            },
-          ]
-        : []),
     ];
   const remarks: { level: "note" | "caution"; phrase: Phrase }[] = [];
   if (measured.fromShop)
