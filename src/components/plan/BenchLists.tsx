@@ -206,12 +206,14 @@ export function PracticeTables({ plan, view }: Props) {
         <div class="practice-group" key={practice.for.join()}>
           <p>
             {practice.pieces} strips, {size(practice.size.length)} × {size(practice.size.width)}, bent across the middle to{" "}
-            {formatQuantity(practice.angle, "angle")} at a radius of {size(practice.radius)}, for {practice.for.join(", ")}. Write
-            down what you measure and enter it: the plan then fits this brake and this sheet.
+            {formatQuantity(practice.angle, "angle")} at a radius of {size(practice.radius)}, for {practice.for.join(", ")}.{" "}
+            <span class="not-on-paper">
+              Write down what you measure and enter it: the plan then fits this brake and this sheet.
+            </span>
           </p>
           <SheetTable
-            caption={`Measured, ${unitOf(view)}`}
-            head={["Piece", "Flat before", "Leg A", "Leg B"]}
+            caption="What they measure"
+            head={["Piece", `Flat before, ${unitOf(view)}`, "Leg A", "Leg B"]}
             rows={Array.from({ length: practice.pieces }, (_, index) => [
               String(index + 1),
               <WriteHere key="flat" />,

@@ -20,7 +20,7 @@ const uprightGap = 13;
 /** Where labels along the top and bottom may begin [units of the paper]. */
 const firstLabel = 30;
 /** More holes than this leave no room for their numbers. */
-const mostNumbered = 16;
+export const mostNumbered = 16;
 
 /** The unfolded sheet with everything that is scribed on it, dimensioned from its datum edges. */
 export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {

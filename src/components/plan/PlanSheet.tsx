@@ -3,7 +3,7 @@ import { datumEdges, type Plan, type PlannedHole } from "../../lib/part/plan.ts"
 import { noseSetting } from "../../lib/part/uncertainty.ts";
 import { formatNumber, formatQuantity, lengthViews, showQuantity } from "../../lib/quantity/format.ts";
 import { CutList, JointTable, PracticeTables, PunchTable, sizeWords } from "./BenchLists.tsx";
-import { FlatDrawing } from "./FlatDrawing.tsx";
+import { FlatDrawing, mostNumbered } from "./FlatDrawing.tsx";
 import { FinishedPicture, FoldingPicture } from "./FoldingPicture.tsx";
 import { OrderList } from "./OrderList.tsx";
 import { PlanCode } from "./PlanCode.tsx";
@@ -136,7 +136,8 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
         )}
 
         {plan.holes.length > 0 && (
-          <section class="plan-holes">
+          // On paper the scribe list has all centre lines, and the drawing the numbers of the holes while there is room for them.
+          <section class={plan.holes.length <= mostNumbered ? "plan-holes not-on-paper" : "plan-holes"}>
             <h3>Holes on the flat</h3>
             <SheetTable
               caption={`Centres, ${unit} from the west and the south edge of the blank`}

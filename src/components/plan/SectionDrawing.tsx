@@ -38,7 +38,8 @@ export function SectionDrawing({ chain, view }: { chain: FlatChain; view: Length
     return {
       id: panel.id,
       x: place.x + (steep ? (right ? -10 : 10) : 0),
-      y: place.y + 4,
+      // Above the metal both lines stand clear of it.
+      y: place.y + 4 - (!steep && place.y < middle.y ? textHeight : 0),
       anchor: !steep ? ("middle" as const) : right ? ("start" as const) : ("end" as const),
     };
   });

@@ -107,7 +107,7 @@ export function BeforeYouStart({ cautions, words }: { cautions: readonly string[
   return (
     <section class="plan-cautions">
       <h3>Before you start</h3>
-      <p class="only-on-paper">Read each on the safety page or in the machine’s manual, then tick it.</p>
+      <p class="only-on-paper">Read each on the safety page or in the manual, then tick it.</p>
       <ul>
         {cautions.map((id) => (
           <li key={id}>
