@@ -6,6 +6,7 @@ export interface PanelAt {
   readonly index: number;
 }
 
+/** Where panels with these ids are. */
 export function panelsOf(job: FormingJob, ids: readonly string[]): PanelAt[] {
   return job.chains.flatMap(({ panels }, chain) =>
     panels.flatMap(({ id }, index) => (ids.includes(id) ? [{ chain, index }] : [])),

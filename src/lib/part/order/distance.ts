@@ -96,6 +96,7 @@ export interface Obstacle {
   readonly z1: number;
 }
 
+/** A convex polygon, corners anticlockwise, with the box round it. */
 export function obstacle(corners: readonly (readonly [number, number])[]): Obstacle {
   const polygon = Float64Array.from(corners.flat());
   const [x0, z0, x1, z1] = bounds(polygon);

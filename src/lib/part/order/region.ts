@@ -6,6 +6,7 @@ import type { LegPose } from "./tools.ts";
 /** Sides and diagonals of a four-cornered region, as places of their ends among its eight numbers. */
 const lines = [0, 2, 2, 4, 4, 6, 6, 0, 0, 4, 2, 6] as const;
 
+/** Sides and diagonals of a four-cornered region. */
 export function linesOf(region: Polygon): Four[] {
   const found: Four[] = [];
   for (let at = 0; at < lines.length; at += 2) {

@@ -68,6 +68,8 @@ export interface LegPose {
 }
 
 /**
+ * Where the straight beyond the bend is.
+ * @param turned - how far the bend has come [rad]
  * @param flatRest - how much of the bend's zone is still straight [mm]
  */
 export function legPose({ centre, radius, thickness }: Tools, turned: number, flatRest: number): LegPose {
