@@ -171,7 +171,8 @@ function Control({ label, class: name, pressed, onChoose, onGrip, onKey, childre
     <g
       role="button"
       class={name}
-      tabIndex={0}
+      // In a drawing, attributes keep their case, and this one is spelt small.
+      tabindex={0}
       aria-label={label}
       aria-pressed={pressed}
       onPointerDown={onGrip}
