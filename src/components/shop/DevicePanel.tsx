@@ -485,8 +485,13 @@ interface GroupProps {
 
 /** One machine or list, folded away until somebody wants it or something in it is wrong. */
 function Group({ title, about, marked, children }: GroupProps) {
+  const element = useRef<HTMLDetailsElement>(null);
+  // Opened by a fault, but not closed when it is corrected: somebody is typing in it.
+  useLayoutEffect(() => {
+    if (marked && element.current) element.current.open = true;
+  }, [marked]);
   return (
-    <details class="shop-group" open={marked || undefined}>
+    <details class="shop-group" ref={element}>
       <summary>
         {title}
         {marked && <span class="group-mark"> needs another entry</span>}
