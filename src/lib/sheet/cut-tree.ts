@@ -49,30 +49,59 @@ export function inCorner(inner: CutTree, width: number, length: number, longestC
   return largestWidthFirst > largestLengthFirst ? widthFirst() : lengthFirst();
 }
 
+/** Gives trees that are cut alike the same number. */
+function numbering(): (tree: CutTree) => number {
+  const known = new Map<string, number>();
+  const numbers = new Map<CutTree, number>();
+  const numberOf = (tree: CutTree): number => {
+    const before = numbers.get(tree);
+    if (before !== undefined) return before;
+    const { kind, width, length } = tree;
+    const text =
+      kind === "piece"
+        ? `${tree.piece}${tree.turned ? "t" : ""}`
+        : `${kind === "rest" ? "-" : tree.across}${width}x${length}${kind === "rest" ? "" : tree.parts.map(numberOf).join()}`;
+    const number = known.get(text) ?? known.size;
+    known.set(text, number);
+    numbers.set(tree, number);
+    return number;
+  };
+  return numberOf;
+}
+
 /** The same cuts put in order: parallel cuts of one plate together, equal parts side by side, what is left over in one part. */
 export function tidy(tree: CutTree): CutTree {
-  if (tree.kind !== "split") return tree;
-  const { across, width, length } = tree;
-  const parts: CutTree[] = [];
-  let left = 0;
-  const add = (part: CutTree): void => {
-    if (part.kind === "split" && part.across === across) for (const inner of part.parts) add(inner);
-    else if (part.kind === "rest") left += part[across];
-    else parts.push(part);
+  const numberOf = numbering();
+  const put = (node: CutTree): CutTree => {
+    if (node.kind !== "split") return node;
+    const { across, width, length } = node;
+    const parts: CutTree[] = [];
+    let left = 0;
+    const keep = (part: CutTree): void => {
+      if (part.kind === "split" && part.across === across) part.parts.forEach(keep);
+      else if (part.kind === "rest") left += part[across];
+      else parts.push(part);
+    };
+    // Parallel cuts are gathered before anything within them is put in order: long rows of cuts are then gone through once.
+    const gather = (part: CutTree): void => {
+      if (part.kind === "split" && part.across === across) part.parts.forEach(gather);
+      else keep(put(part));
+    };
+    node.parts.forEach(gather);
+    if (parts.length === 0) return rest(width, length);
+    const groups = new Map<number, CutTree[]>();
+    for (const part of parts) {
+      const number = numberOf(part);
+      const known = groups.get(number);
+      if (known) known.push(part);
+      else groups.set(number, [part]);
+    }
+    const sorted = [...groups.values()].sort(([a], [b]) => (b?.[across] ?? 0) - (a?.[across] ?? 0)).flat();
+    if (left > 0) sorted.push(across === "width" ? rest(left, length) : rest(width, left));
+    if (sorted.length === 1) return sorted[0] as CutTree;
+    return { kind: "split", across, width, length, parts: sorted };
   };
-  for (const part of tree.parts) add(tidy(part));
-  if (parts.length === 0) return rest(width, length);
-  const groups = new Map<string, CutTree[]>();
-  for (const part of parts) {
-    const key = signature(part);
-    const known = groups.get(key);
-    if (known) known.push(part);
-    else groups.set(key, [part]);
-  }
-  const sorted = [...groups.values()].sort(([a], [b]) => (b?.[across] ?? 0) - (a?.[across] ?? 0)).flat();
-  if (left > 0) sorted.push(across === "width" ? rest(left, length) : rest(width, left));
-  if (sorted.length === 1) return sorted[0] as CutTree;
-  return { kind: "split", across, width, length, parts: sorted };
+  return put(tree);
 }
 
 /** How many of each piece a tree gives. */

@@ -2,9 +2,9 @@ import { InputError } from "../input-error.ts";
 import { say } from "../quantity/phrase.ts";
 import { type PatternTable, patternTable } from "./best-pattern.ts";
 import { type Column, coverProgram } from "./cover-program.ts";
-import { atMost, type CutTree, countPieces, largestRest, signature } from "./cut-tree.ts";
+import { atMost, type CutTree, countPieces, largestRest, signature, tidy } from "./cut-tree.ts";
 import { blockRules, fitRules, type GreedyRules, greedyFill, splitRules } from "./greedy-fill.ts";
-import { checkJob, costOf, insideTrim, type Lie, liesOf, type SheetJob, ticks } from "./model.ts";
+import { checkJob, costOf, insideTrim, type Lie, liesOf, mostSingle, type SheetJob, ticks } from "./model.ts";
 import { seededRandom } from "./random.ts";
 import { longestUsableCut } from "./shear-reach.ts";
 import { areaBound, plateBound } from "./sheet-bounds.ts";
@@ -149,9 +149,10 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
   const offer = (cuts: readonly Cut[]) => {
     const cost = costOfCuts(cuts);
     if (best && cost > best.cost + 1e-9) return;
-    const trees = cuts.map(({ tree }) => tree);
+    const tidied = cuts.map((cut) => ({ ...cut, tree: tidy(cut.tree) }));
+    const trees = tidied.map(({ tree }) => tree);
     const now: Candidate = {
-      cuts,
+      cuts: tidied,
       cost,
       faults: shortestHold > 0 ? sum(trees.map((tree) => tooSmallToHold(tree, shortestHold))) : 0,
       settings: settingsNeeded(trees),
@@ -179,6 +180,8 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
     return lie.width * lie.length;
   };
 
+  // One by one, thousands of pieces make a tree too deep to walk, and a plan that nobody wants to cut.
+  const blocks = sum(counts) > mostSingle ? blockRules.filter((rule) => rule !== "single") : blockRules;
   // Orders in which a new sheet is chosen: cheapest area first, smallest first, largest first.
   const plateOrders = single
     ? [[0]]
@@ -205,7 +208,7 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
 
   // ---- quick layouts ----
   for (const order of orders(lies, counts.length)) {
-    for (const block of blockRules)
+    for (const block of blocks)
       for (const fit of fitRules)
         for (const split of splitRules)
           for (const stockOrder of plateOrders) {
@@ -328,7 +331,7 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
         break;
       }
       for (const order of quick)
-        for (const block of blockRules) {
+        for (const block of blocks) {
           const rest = lay(left, { order, block, fit: "area", split: "long-first" }, plateOrders[0] as number[], stock);
           if (rest) offer([...fixed, ...rest]);
         }
@@ -401,7 +404,7 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
         .map((piece, at) => ({ piece, at: at + (random() - 0.5) * random() * counts.length }))
         .sort((a, b) => a.at - b.at)
         .map(({ piece }) => piece);
-      const rules = { order, block: pick(blockRules), fit: pick(fitRules), split: pick(splitRules) };
+      const rules = { order, block: pick(blocks), fit: pick(fitRules), split: pick(splitRules) };
       const cuts = lay(wanted, rules, pick(plateOrders), stock);
       if (!cuts) continue;
       const cost = costOfCuts(cuts);

@@ -3,7 +3,7 @@ import { say } from "../quantity/phrase.ts";
 import { patternTable } from "./best-pattern.ts";
 import { atMost, type CutTree, countPieces, tidy } from "./cut-tree.ts";
 import { blockRules, fitRules, greedyFill, splitRules } from "./greedy-fill.ts";
-import { checkJob, insideTrim, liesOf, mostPieces, type SheetJob, ticks, worthOf } from "./model.ts";
+import { checkJob, insideTrim, liesOf, mostPieces, mostSingle, type SheetJob, ticks, worthOf } from "./model.ts";
 import { seededRandom } from "./random.ts";
 import { longestUsableCut } from "./shear-reach.ts";
 import { bestForSmall } from "./small-demand.ts";
@@ -95,11 +95,12 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
   let best: { readonly tree: CutTree; readonly value: number; readonly faults: number } | undefined;
   let bound = Infinity;
   let work = 0;
-  const offer = (tree: CutTree) => {
-    const value = valueOfTree(tree);
+  const offer = (loose: CutTree) => {
+    const value = valueOfTree(loose);
+    if (best && value < best.value * (1 - 1e-12)) return;
+    const tree = tidy(loose);
     const faults = shortestHold > 0 ? tooSmallToHold(tree, shortestHold) : 0;
-    const more = !best || value > best.value * (1 + 1e-12);
-    if (more || (best && value >= best.value * (1 - 1e-12) && faults < best.faults)) best = { tree, value, faults };
+    if (!best || value > best.value * (1 + 1e-12) || faults < best.faults) best = { tree, value, faults };
   };
   const plan = (): FillPlan => {
     if (!best) throw new Error("nothing was laid out yet");
@@ -108,10 +109,13 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
   };
 
   const setting = { ...plate, lies, counts, longestCut, mostWork: mostWork / 2 };
-  const table = patternTable(setting);
+  const exact = patternTable(setting);
+  // A table that is rounded anyway need not be large: it is run again and again.
+  const table = exact.coarse ? patternTable({ ...setting, mostWork: mostWork / 40 }) : exact;
   yield { doing: "comparing cuts" };
   const { tree } = table.best(worth);
-  bound = table.bound(worth);
+  const densest = lies.reduce((most, lie) => Math.max(most, (worth[lie.piece] as number) / (lie.width * lie.length)), 0);
+  bound = Math.min(table.bound(worth), densest * area);
   work += table.work;
   offer(atMost(tree, counts));
   const free = countPieces(tree, worth.length).every((count, piece) => count <= (counts[piece] as number));
@@ -152,8 +156,10 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
       });
       return only.tree;
     };
-    return tidy(visit(first));
+    return visit(first);
   };
+  const all = counts.reduce((sum, count) => sum + count, 0);
+  const blocks = all > mostSingle ? blockRules.filter((rule) => rule !== "single") : blockRules;
   const pieces = worth.map((_, piece) => piece);
   const density = pieces.map((piece) => {
     const { width, length } = job.pieces[piece] as SheetJob["pieces"][number];
@@ -163,7 +169,7 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
   const bySize = [...pieces].sort((a, b) => (worth[b] as number) - (worth[a] as number));
   const whole: CutTree = { kind: "rest", ...plate };
   for (const order of [byDensity, bySize])
-    for (const block of blockRules)
+    for (const block of blocks)
       for (const fit of fitRules) for (const split of splitRules) offer(refill(whole, order, { order, block, fit, split }));
   yield { plan: plan(), doing: "laying out" };
 
@@ -175,7 +181,8 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
     const over = countPieces(found.tree, worth.length).map((count, piece) => count - (counts[piece] as number));
     const paid = prices.reduce((sum, price, piece) => sum + price * (counts[piece] as number), 0);
     bound = Math.min(bound, table.bound(priced) + paid);
-    work += table.work;
+    // Building, sorting and thinning out a tree costs about a thousand sums a piece.
+    work += table.work + 1000 * over.reduce((sum, each, piece) => sum + each + (counts[piece] as number), 0);
     const first = atMost(found.tree, counts);
     for (const order of [byDensity, bySize])
       offer(refill(first, order, { order, block: "line", fit: "area", split: "long-first" }));
@@ -194,7 +201,7 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
       .map((piece, at) => ({ piece, at: at + (random() - 0.5) * random() * pieces.length }))
       .sort((a, b) => a.at - b.at)
       .map(({ piece }) => piece);
-    offer(refill(whole, order, { order, block: pick(blockRules), fit: pick(fitRules), split: pick(splitRules) }));
+    offer(refill(whole, order, { order, block: pick(blocks), fit: pick(fitRules), split: pick(splitRules) }));
     if (tries % 20 === 0) yield { plan: plan(), doing: "laying out" };
   }
   return plan();

@@ -57,6 +57,8 @@ export type Goal = "fewest-sheets" | "fill-one-sheet";
 
 /** Below ten thousand: a plan of more is no longer one that anybody cuts on a foot shear. */
 export const mostPieces = 9999;
+/** Above this many pieces they are laid in lines and blocks only. */
+export const mostSingle = 1000;
 /** Different pieces in one plan. */
 export const mostRows = 200;
 
