@@ -4,7 +4,7 @@ import type { Input, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import type { ParseContext } from "../../lib/quantity/parse.ts";
 import { shopLists, shopName, shopSections } from "../../lib/shop/fields.ts";
-import { fieldAt, fileFrom, fileOf, formFrom, lineFrom, type ShopFile, shopInputs } from "../../lib/shop/form.ts";
+import { fieldAt, fileFrom, fileOf, formFrom, lineFrom, type ShopFile, shopInputs, unitApart } from "../../lib/shop/form.ts";
 import type { ShopFault } from "../../lib/shop/read-shop.ts";
 import { bendsCsv, shopText } from "../../lib/shop/write-shop.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
@@ -180,7 +180,7 @@ export function DevicePanel({ catalogue, file }: Props) {
     problems,
     cautions: new Map(),
     type(field, input, text) {
-      const stored = input.kind === "quantity" ? storedText(text, input.quantity, view, contextAt(field)) : text;
+      const stored = input.kind === "quantity" ? unitApart(storedText(text, input.quantity, view, contextAt(field))) : text;
       setDraft({ field, text });
       setReport(undefined);
       if (field in shopInputs) return change(field, { ...raw, [field]: stored });

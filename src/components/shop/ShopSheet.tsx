@@ -38,7 +38,10 @@ function at(shop: unknown, path: readonly string[]): unknown {
   return path.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], shop);
 }
 
-const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
+/** Numbers that went through inches and back differ in their last digits. */
+const written = (value: unknown) =>
+  JSON.stringify(value, (_, each: unknown) => (typeof each === "number" ? Number(each.toPrecision(7)) : each));
+const same = (one: unknown, other: unknown) => written(one) === written(other);
 
 /** Marks what this device has changed, with what the shop's own file says. */
 function Changed({ was, children }: { was: string | undefined; children: ComponentChildren }) {

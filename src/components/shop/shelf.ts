@@ -211,9 +211,13 @@ export function bendFaults(lines: readonly ShopFile[], data: Data): readonly (re
   return lines.map((line) => readBend(line, gaugesOf(data)).faults);
 }
 
+/** Numbers that went through inches and back differ in their last digits. */
+const alike = (one: unknown, other: unknown) =>
+  typeof one === "number" && typeof other === "number" ? Math.abs(one - other) < 1e-6 : one === other;
+
 const sameBend = (one: MeasuredBend, other: MeasuredBend) =>
   (["material", "thickness", "radius", "angle", "deduction", "uncertainty", "pieces", "date", "lot", "brake"] as const).every(
-    (key) => one[key] === other[key],
+    (key) => alike(one[key], other[key]),
   );
 
 export interface DeviceShop {

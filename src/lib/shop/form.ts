@@ -94,6 +94,9 @@ export function fieldAt(path: ShopPath): string {
   return list?.kind === "list" && list.plain ? `${field}.${Object.keys(list.columns)[0]}` : field;
 }
 
+/** A quantity with its unit apart from its number: `1.2mm` as one writes it. */
+export const unitApart = (text: string) => text.trim().replace(/^(-?[\d./-]*\d)([^\d\s.,/-].*)$/, "$1 $2");
+
 /** A value as one writes it in the file, in its base unit, without the tail of binary arithmetic. */
 function written(input: Input, value: unknown): unknown {
   if (input.kind !== "quantity" || typeof value !== "number" || isBare(input)) return value;

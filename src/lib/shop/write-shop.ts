@@ -1,7 +1,7 @@
 import type { MeasuredBend } from "../catalogue.ts";
 import type { Input, ListInput } from "../inputs.ts";
 import { bendColumns, shopLists, shopSections, shopVersion } from "./fields.ts";
-import type { ShopFile } from "./form.ts";
+import { type ShopFile, unitApart } from "./form.ts";
 
 const plainWords = /^\p{L}[\p{L}\p{N} ./°-]*$/u;
 const plainQuantity = /^-?[\d.]+ ?[\p{L}\p{N}°/%]*$/u;
@@ -11,7 +11,7 @@ const special = /^(?:true|false|null|yes|no|on|off|y|n|~)$/i;
 /** One value as YAML writes it; a unit stands apart from its number. */
 function scalar(given: unknown, input?: Input): string {
   if (typeof given !== "string") return String(given);
-  const value = input?.kind === "quantity" ? given.trim().replace(/^(-?[\d./-]*\d)([^\d\s.,/-].*)$/, "$1 $2") : given;
+  const value = input?.kind === "quantity" ? unitApart(given) : given;
   const isWords = input === undefined || input.kind === "text";
   // A date and a lot are text, whatever they look like; a quantity carries its unit.
   const isDate = /^\d{4}-\d\d-\d\d$/.test(value);

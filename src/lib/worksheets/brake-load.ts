@@ -9,7 +9,6 @@ import {
   planeStrainMomentFormula,
 } from "../bending/plastic-moment.ts";
 import * as symbols from "../bending/symbols.ts";
-import { materialIds } from "../catalogue.ts";
 import type { Formula } from "../formula.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
@@ -79,6 +78,9 @@ export default worksheet({
     const capacityUsed = moment / rated;
     const thickest = thickness / Math.sqrt(capacityUsed);
 
+    const plate = { ratedThickness: rating.thickness, ratedYield: ratedMaterial.yield.value, yield: material.yield.value };
+    const capacity = momentCapacity(plate);
+
     const remarks: Remark[] = [];
     if (capacityUsed > 1)
       remarks.push({
@@ -100,7 +102,7 @@ export default worksheet({
       });
     remarks.push({
       level: "note",
-      phrase: say`By the moment alone, ${mm(thickest)} would use the whole rating in this metal at this length.`,
+      phrase: say`By the moment alone, ${mm(thickest)} would use the whole rating in this metal at this length, and ${mm(capacity)} over the whole ${mm(rating.length)} of ${brake.name}.`,
     });
     remarks.push(propertyRemark("Yield strength", "stress", material.yield));
 
@@ -129,36 +131,13 @@ export default worksheet({
       }),
     };
 
-    const capacities: AnswerTable = {
-      caption: `What ${brake.name} takes in other metals over its whole length, by the moment alone`,
-      columns: [{ label: "Metal" }, { label: "Thickness", quantity: "length", fineness: "setting" }],
-      rows: materialIds.map((id) => {
-        const own = id === values.material ? material.yield.value : catalogue.materials[id].yield.value;
-        const takes = momentCapacity({
-          ratedThickness: rating.thickness,
-          ratedYield: ratedMaterial.yield.value,
-          yield: own,
-        });
-        const note =
-          id === rating.material ? "on the plate" : takes > rating.thickness ? "more than the plate: only by the manual" : "";
-        return {
-          cells: [catalogue.materials[id].name, takes],
-          chosen: id === values.material,
-          source: "equilibrium",
-          ...(note === "" ? {} : { note }),
-        };
-      }),
-    };
-
     const working: Step[] = [
       { formula: fullPlasticMomentFormula, values: { ...job, fullPlastic } },
       { formula: planeStrainMomentFormula, values: { fullPlastic, moment } },
       { formula: capacityFormula, values: { moment, rated, capacityUsed } },
+      { formula: momentCapacityFormula, values: { ...plate, capacity } },
     ];
 
-    const plate = { ratedThickness: rating.thickness, ratedYield: ratedMaterial.yield.value, yield: material.yield.value };
-    working.push({ formula: momentCapacityFormula, values: { ...plate, capacity: momentCapacity(plate) } });
-
-    return { outputs: { capacityUsed, moment }, remarks, working, tables: [band, capacities], sources: ["equilibrium"] };
+    return { outputs: { capacityUsed, moment }, remarks, working, tables: [band], sources: ["equilibrium"] };
   },
 });
