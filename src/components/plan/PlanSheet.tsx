@@ -1,18 +1,17 @@
+import { datumEdges } from "../../lib/part/datum.ts";
 import { panelName } from "../../lib/part/flatten.ts";
-import { datumEdges, type Plan, type PlannedHole } from "../../lib/part/plan.ts";
+import type { Plan, PlannedHole } from "../../lib/part/plan.ts";
 import { noseSetting } from "../../lib/part/uncertainty.ts";
-import { formatNumber, formatQuantity, lengthViews, showQuantity } from "../../lib/quantity/format.ts";
+import { formatQuantity, showQuantity } from "../../lib/quantity/format.ts";
 import { CutList, JointTable, PracticeTables, PunchTable, sizeWords } from "./BenchLists.tsx";
 import { FlatDrawing, mostNumbered } from "./FlatDrawing.tsx";
 import { FinishedPicture, FoldingPicture } from "./FoldingPicture.tsx";
 import { OrderList } from "./OrderList.tsx";
 import { PlanCode } from "./PlanCode.tsx";
 import { SectionDrawing } from "./SectionDrawing.tsx";
-import { BeforeYouStart, Checks, Entry, Remarks, type SheetProps, Steps, Verdict } from "./SheetParts.tsx";
+import { BeforeYouStart, Checks, Entry, Remarks, type SheetProps, Steps, settingColumns, Verdict } from "./SheetParts.tsx";
 import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
 import { TakeAlong } from "./TakeAlong.tsx";
-
-const fractionHead = "nearest 1/64 in (off by mm)";
 
 /** Size of a hole in words: a diameter, or width by height with the angle it is turned by. */
 function holeSize({ shape, diameter, width = 0, height = 0, turn = 0 }: PlannedHole, bare: (value: number) => string): string {
@@ -30,6 +29,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
   const datums = datumEdges(plan.layout);
   const datumWords = `${datums.join(" and the ")} ${datums.length === 1 ? "edge, the datum" : "edges, the datums"}`;
   const sections = plan.layout.chains.filter(({ bends }) => bends.length > 0);
+  const settings = settingColumns(view);
   const marking = markingMethods[part.marking];
 
   return (
@@ -109,20 +109,15 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
             <h3>Scribe list</h3>
             <SheetTable
               caption={`Set once, run along the edge, go on to the next${view === "mm" ? "; mm" : "; inches"}`}
-              head={["Line", "Face", "From edge", "mm", "inch", fractionHead, "What"]}
-              offPaper={[
-                ...(scribe.every(({ face }) => face === "front") ? ["Face"] : []),
-                ...["mm", "inch", fractionHead].filter((_, index) => index !== lengthViews.indexOf(view)),
-              ]}
+              head={["Line", "Face", "From edge", ...settings.heads, "What"]}
+              offPaper={[...(scribe.every(({ face }) => face === "front") ? ["Face"] : []), ...settings.offPaper]}
               rows={scribe.map((line) => [
                 <>
                   {box} {line.number}
                 </>,
                 line.face,
                 line.from,
-                <strong key="mm">{formatNumber(line.distance, 2)}</strong>,
-                formatNumber(line.inch, 3),
-                `${line.fraction} (${line.fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(line.fractionError), 2)})`,
+                ...settings.cells(line),
                 line.what,
               ])}
             />

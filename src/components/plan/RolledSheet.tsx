@@ -1,9 +1,10 @@
 import type { RolledPlan } from "../../lib/part/rolled/plan.ts";
 import { formatNumber, formatQuantity, showQuantity } from "../../lib/quantity/format.ts";
 import { sizeWords } from "./BenchLists.tsx";
+import { mostNumbered } from "./FlatDrawing.tsx";
 import { PlanCode } from "./PlanCode.tsx";
 import { FinishedRolled, RolledBlankDrawing } from "./RolledDrawing.tsx";
-import { BeforeYouStart, Checks, Entry, Remarks, type SheetProps, Steps, Verdict } from "./SheetParts.tsx";
+import { BeforeYouStart, Checks, Entry, Remarks, type SheetProps, Steps, settingColumns, Verdict } from "./SheetParts.tsx";
 import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
 
 const kindWords = { tube: "rolled tube", cone: "rolled cone" } as const;
@@ -18,10 +19,12 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
   const setting = (value: number) => formatQuantity(value, "length", view, "setting");
   const bare = (value: number) => showQuantity(value, "length", view, "setting").number;
   const unit = view === "mm" ? "mm" : "in";
+  const settings = settingColumns(view);
   const marking = markingMethods[part.marking];
   const ends = rolling.settings.map(({ end }) => end);
   const partial = part.kind === "tube" && part.arc < 360;
 
+  const passHeadsOf = (end: string) => passHeads.map((head) => (ends.length > 1 ? `${head}, ${end}` : head));
   const [strips] = plan.practice;
   const trials = plan.practice.flatMap(({ rises, radius }, at) => rises.map((rise) => ({ rise, radius, end: ends[at] ?? "" })));
 
@@ -115,16 +118,15 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
         <section class="plan-scribe">
           <h3>Scribe list</h3>
           <SheetTable
-            caption="In marking order, on the face that becomes the inside"
-            head={["Line", "From", "mm", "inch", "nearest 1/64 in (off by mm)", "What"]}
+            caption={`In marking order, on the face that becomes the inside; ${view === "mm" ? "mm" : "inches"}`}
+            head={["Line", "From", ...settings.heads, "What"]}
+            offPaper={settings.offPaper}
             rows={scribe.map((line) => [
               <>
                 {box} {line.number}
               </>,
               line.from,
-              <strong key="mm">{formatNumber(line.distance, 2)}</strong>,
-              formatNumber(line.inch, 3),
-              `${line.fraction} (${line.fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(line.fractionError), 2)})`,
+              ...settings.cells(line),
               line.what,
             ])}
           />
@@ -137,7 +139,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
         </section>
 
         {sheet.holes.length > 0 && (
-          <section class="plan-holes">
+          <section class={sheet.holes.length <= mostNumbered ? "plan-holes not-on-paper" : "plan-holes"}>
             <h3>Holes on the flat</h3>
             <SheetTable
               caption={`Centres, ${unit} from the west and the south edge of the ${part.kind === "cone" ? "rectangle" : "blank"}`}
@@ -164,16 +166,14 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
               {rolling.settings.map(({ end, radius, loadedRadius, flatEnd }) => (
                 <li key={end}>
                   {end === "whole length" ? "Both screws alike" : `At the ${end}`}: held at {setting(loadedRadius)} inside, which
-                  leaves {setting(radius)}. About {setting(flatEnd)} at each end of the sheet stay nearly flat.
+                  leaves {setting(radius)}; about {setting(flatEnd)} at each edge stay flat.
                 </li>
               ))}
             </ul>
             <SheetTable
-              caption={`Turns and rise (${unit}) from flat contact, and the inside radius after the pass (${unit})`}
-              head={[
-                "Pass",
-                ...rolling.settings.flatMap(({ end }) => passHeads.map((head) => (ends.length > 1 ? `${head}, ${end}` : head))),
-              ]}
+              caption={`Turns and rise from flat contact, inside radius after the pass; ${unit}`}
+              head={["Pass", ...ends.flatMap(passHeadsOf)]}
+              offPaper={ends.length > 1 ? ends.map((end) => passHeadsOf(end)[2] ?? "") : []}
               rows={(rolling.settings[0]?.passes ?? []).map((_, index) => [
                 <>
                   {box} {index + 1}
@@ -190,18 +190,18 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
         <section class="plan-sizes">
           <h3>Finished sizes</h3>
           <SheetTable
-            caption="± from marking, seam, springback and sheet thickness together, k = 2"
+            caption={`± from marking, seam, springback and sheet thickness together, k = 2; ${unit}`}
             head={["Size", "Wanted", "±", "Measured"]}
             rows={plan.sizes.map((size) => [
               size.what,
-              setting(size.size),
-              size.plusMinus === null ? "may come back flat" : setting(size.plusMinus),
+              bare(size.size),
+              size.plusMinus === null ? "may come back flat" : bare(size.plusMinus),
               <WriteHere key="measured" />,
             ])}
           />
           <p>
             Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line.
-            {!partial && " How round the part is depends on the rolls and on you: hold the template to it."}
+            {!partial && " How round the part is, the template tells."}
           </p>
         </section>
 

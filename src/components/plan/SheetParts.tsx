@@ -1,7 +1,8 @@
 import type { ComponentChildren } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { Check } from "../../lib/part/check.ts";
-import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+import type { Readings } from "../../lib/part/scribe.ts";
+import { formatNumber, formatQuantity, type LengthView, lengthViews } from "../../lib/quantity/format.ts";
 import { type Phrase, phraseText } from "../../lib/quantity/phrase.ts";
 import { box } from "./SheetTable.tsx";
 import type { PlanWords } from "./words.ts";
@@ -118,6 +119,19 @@ export function BeforeYouStart({ cautions, words }: { cautions: readonly string[
     </section>
   );
 }
+
+const readingHeads = ["mm", "inch", "nearest 1/64 in (off by mm)"] as const;
+
+/** Columns of a scribe list for one setting in all views; on paper the one that is chosen is enough. */
+export const settingColumns = (view: LengthView) => ({
+  heads: readingHeads,
+  offPaper: readingHeads.filter((_, index) => index !== lengthViews.indexOf(view)),
+  cells: ({ distance, inch, fraction, fractionError }: Readings): readonly ComponentChildren[] => [
+    <strong key="mm">{formatNumber(distance, 2)}</strong>,
+    formatNumber(inch, 3),
+    `${fraction} (${fractionError < 0 ? "−" : "+"}${formatNumber(Math.abs(fractionError), 2)})`,
+  ],
+});
 
 /** One entry of the title block. */
 export function Entry({ name, children, paper }: { name: string; children: ComponentChildren; paper?: boolean }) {

@@ -58,8 +58,8 @@ function tubeLines(sheet: RolledSheet): Draft[] {
     drafts.push({ from: "west", distance: side === "A" ? distance : width - distance, kind: "line", what });
   for (const { a, b } of joints)
     drafts.push(
-      { from: "west", distance: a.x, kind: "line", what: "centre line of the joints, side A" },
-      { from: "west", distance: b.x, kind: "line", what: "centre line of the joints, side B" },
+      { from: "west", distance: a.x, kind: "line", what: "centre line of the joints" },
+      { from: "west", distance: b.x, kind: "line", what: "centre line of the joints" },
       { from: "south", distance: a.y, kind: "line", what: "joint" },
     );
   // The middle line is laid to the rolls, and shows whether the sheet runs askew.
@@ -79,7 +79,7 @@ function coneLines(sheet: RolledSheet): Draft[] {
       from: "south",
       distance: centre.y,
       kind: "point",
-      what: `centre O of the arcs, on the middle line${off ? "; it lies beyond the sheet: clamp a board of the same height there" : ""}`,
+      what: `centre O of the arcs, on the middle line${off ? "; beyond the sheet, on a board" : ""}`,
     },
     { from: "centre O", distance: outerRadius, kind: "arc", what: "outer arc, the large end" },
   ];
@@ -89,19 +89,18 @@ function coneLines(sheet: RolledSheet): Draft[] {
       from: "arc middle",
       distance: halfChord,
       kind: "step",
-      what: "step off to both sides on the outer arc; join each end to O: seam lines A and B",
+      what: "to both sides on the outer arc: ends of the seam lines, which run to O",
     },
     {
       from: "arc end",
       distance: chord,
       kind: "check",
-      what: `check from one end to the other${angle > 180 ? ", across the gap" : ""}`,
+      what: `check, from end to end${angle > 180 ? ", across the gap" : ""}`,
     },
   );
   for (const side of ["A", "B"] as const) {
     const width = side === "A" ? seam.sideA : seam.sideB;
-    if (width > 0)
-      drafts.push({ from: `seam line ${side}`, distance: width, kind: "line", what: `raw edge ${side}, parallel, outwards` });
+    if (width > 0) drafts.push({ from: `seam line ${side}`, distance: width, kind: "line", what: `raw edge ${side}, outwards` });
   }
   // The lap line of a cone is its seam line, which is drawn already.
   for (const { side, distance, what } of seam.lines)
@@ -109,12 +108,11 @@ function coneLines(sheet: RolledSheet): Draft[] {
       drafts.push({ from: `raw edge ${side}`, distance, kind: "line", what });
   if (joints.length > 0) {
     drafts.push(
-      { from: "raw edge A", distance: seam.width / 2, kind: "line", what: "centre line of the joints, side A" },
-      { from: "raw edge B", distance: seam.width / 2, kind: "line", what: "centre line of the joints, side B" },
+      { from: "raw edge A", distance: seam.width / 2, kind: "line", what: "centre line of the joints" },
+      { from: "raw edge B", distance: seam.width / 2, kind: "line", what: "centre line of the joints" },
     );
     const fromCentre = joints.map(({ a }) => Math.hypot(a.x - centre.x, a.y - centre.y));
-    for (const distance of fromCentre)
-      drafts.push({ from: "centre O", distance, kind: "arc", what: "joint, on both centre lines" });
+    for (const distance of fromCentre) drafts.push({ from: "centre O", distance, kind: "arc", what: "joints" });
   }
   const holes = holeLines(sheet);
   return [...drafts, ...rising(holes, "west"), ...rising(holes, "south")];

@@ -59,7 +59,7 @@ export function rolledSizes(sheet: RolledSheet, rolling: RollSettings, catalogue
     const length = sized("Length along the axis", part.length, { marking: line });
     if (part.arc === 360)
       return [
-        sized(`Diameter ${part.measured}, mean all round`, part.diameter, {
+        sized(`Diameter ${part.measured}`, part.diameter, {
           marking: line / Math.PI,
           seam: closing / Math.PI,
           thickness,
@@ -100,7 +100,7 @@ export function rolledSizes(sheet: RolledSheet, rolling: RollSettings, catalogue
     );
   const lean = part.height / sector.slant;
   const diameter = (key: "large" | "small", size: number) =>
-    sized(`${key === "large" ? "Large" : "Small"} end outside, mean all round`, size, {
+    sized(`${key === "large" ? "Large" : "Small"} end outside`, size, {
       marking: marked(key),
       seam: closing / Math.PI,
       thickness: thickness * lean,
@@ -109,7 +109,7 @@ export function rolledSizes(sheet: RolledSheet, rolling: RollSettings, catalogue
   return [
     ...(large ? [diameter("large", large.outside)] : []),
     ...(small ? [diameter("small", small.outside)] : []),
-    sized("Height along the axis, at mid-thickness", part.height, { marking: marked("height") }),
+    sized("Height, at mid-thickness", part.height, { marking: marked("height") }),
   ];
 }
 

@@ -24,8 +24,8 @@ export function rolledSteps(
   steps.push(
     cone
       ? say`Cut a rectangle of ${mm(blank.width)} west to east by ${mm(blank.depth)} south to north, corners square.`
-      : say`Cut the blank to ${mm(blank.width)} west to east, round the tube, by ${mm(blank.depth)} south to north. Both diagonals must be alike: an edge out of square shows in the seam.`,
-    say`Mark the face that will be the inside: it lies up in the rolls. Every setting is from the west edge, the south edge${cone ? ", the centre O" : ""} or an edge it names.`,
+      : say`Cut the blank to ${mm(blank.width)} west to east, round the tube, by ${mm(blank.depth)} south to north. Both diagonals must be alike.`,
+    say`Mark the face that will be the inside: it lies up in the rolls, and takes all lines.${cone ? " Where the centre O lies beyond the sheet, clamp a board of the same height there." : ""}`,
   );
   const { coated, family } = part.material;
   const fine = coated || family === "aluminium";
@@ -39,7 +39,7 @@ export function rolledSteps(
   steps.push(say`Take the burr off every edge.`);
   if (holes.length > 0)
     steps.push(
-      say`Centre-punch where the lines of each hole cross, then punch or drill the ${holes.length === 1 ? "hole" : `${holes.length} holes`} while the blank is flat. A large hole makes the sheet kink there in rolling: leave it until afterwards.`,
+      say`Centre-punch where the lines of each hole cross, then punch or drill the ${holes.length === 1 ? "hole" : `${holes.length} holes`} while the blank is flat; a large one after rolling, or the sheet kinks there.`,
     );
   if (seam.kind === "grooved")
     steps.push(
@@ -48,14 +48,14 @@ export function rolledSteps(
   const flat = Math.max(0, ...settings.map(({ flatEnd }) => flatEnd));
   if (flat > 0)
     steps.push(
-      say`Bend both ends to the template first, over about ${mm(flat)}: rolls leave them flat. Pull them over a bar, or roll the sheet end for end.`,
+      say`Bend both edges to the template first, over about ${mm(flat)}: over a bar, or by rolling the sheet end for end.`,
     );
   steps.push(
-    say`Let the rear roll just touch the flat sheet along its whole length: that is the zero.${seam.kind === "grooved" ? " Lay the sheet in behind the hook, the rolls standing still: hooks are not squeezed in the pinch." : ""}`,
+    say`Let the rear roll just touch the flat sheet along its whole length: that is the zero.${seam.kind === "grooved" ? " Lay the sheet in behind the hook, the rolls standing still: the pinch must not squeeze it." : ""}`,
   );
   if (cone)
     steps.push(
-      say`Set the stop at the narrow end, raise the rear roll there more than at the wide end, and lead the blank by the wide end. Its middle line must stand square to the rolls when it passes them.`,
+      say`Set the stop at the narrow end, raise the rear roll there more than at the wide end, and lead the blank by the wide end. Its middle line passes the rolls square to them.`,
     );
   const [first] = settings;
   if (first)
@@ -70,7 +70,7 @@ export function rolledSteps(
         : say`Spot-weld the lap at its ${joints.length} marks from the middle outwards, after a test coupon of the same two sheets has passed.`,
     );
   steps.push(
-    say`Measure every finished size and write it beside the one wanted. Diameters with a tape all round, or as the mean of two at right angles.`,
+    say`Measure every finished size and write it down: diameters with a tape all round, or as the mean of two at right angles.`,
   );
   return steps;
 }
