@@ -9,6 +9,7 @@ import { type Facet, foldInSpace, type Place } from "../../src/lib/part/fold-in-
 import { foldingSteps, stillPositions, turnedAt, usualFoldingOrder } from "../../src/lib/part/folding-steps.ts";
 import { area, inside } from "../../src/lib/part/geometry.ts";
 import { type Plan, planFrom } from "../../src/lib/part/plan.ts";
+import { withOrder } from "../../src/lib/part/plan-order.ts";
 import { poseOf, solidOf } from "../../src/lib/part/solid.ts";
 import { extentOf, frameOf, type Painted, paint, project, usualView, type View } from "../../src/lib/part/view.ts";
 import { down, form, up } from "./samples.ts";
@@ -273,6 +274,20 @@ describe("steps of the picture", () => {
     expect(steps.map(({ id }) => id)).toEqual([...others, "west.1", "north.1", "south.1", "east.1"]);
     expect(turnedAt(steps, others.length + 0.5)).toMatchObject({ "west.1": 0.5, [first]: 0.5, "north.1": 0 });
     expect(() => foldingSteps(layout, [{ bend: "north.7" }])).toThrow(/order holds “north\.7”; bends of this part are/);
+  });
+
+  test("take every order that the search finds for this shop's brake, and add nothing to it but tabs bent by hand", () => {
+    let found = 0;
+    for (const raw of Object.values(samples)) {
+      const plan = withOrder(planned(raw), catalogue);
+      if (!plan.order || !("steps" in plan.order)) continue;
+      found += 1;
+      const ids = plan.order.steps.map(({ bend }) => bend);
+      const steps = foldingSteps(plan.layout, plan.order.steps);
+      expect(steps.filter(({ id }) => !plan.tabs.some((tab) => tab.id === id)).map(({ id }) => id)).toEqual(ids);
+      expect(Object.keys(turnedAt(steps, 0)).toSorted()).toEqual(usualFoldingOrder(plan.layout).toSorted());
+    }
+    expect(found).toBeGreaterThan(5);
   });
 
   test("show from three to six stills, flat first and finished last", () => {

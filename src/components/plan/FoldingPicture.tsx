@@ -245,7 +245,7 @@ export function FoldingPicture(props: Props) {
       <p class="fold-note quiet">
         {order
           ? "In the order of this plan."
-          : "In the usual order for such shapes: no order was worked out for this shop’s brake, so see that the piece clears it."}{" "}
+          : "In the usual order for such shapes, which has not been held against this shop’s brake."}{" "}
         The base stays level here; at the brake the leaf swings up, so the sheet is turned over for a bend down.
       </p>
     </section>
