@@ -3,6 +3,7 @@ import { loadCatalogue } from "../src/catalogue/load.ts";
 import { InputError } from "../src/lib/input-error.ts";
 import { rawFromPartFile } from "../src/lib/part/file.ts";
 import { planFrom } from "../src/lib/part/plan.ts";
+import { withOrder } from "../src/lib/part/plan-order.ts";
 import { planReport } from "../src/lib/part/report.ts";
 import { rolledReport } from "../src/lib/part/rolled/report.ts";
 
@@ -22,7 +23,7 @@ function main(args: readonly string[]): number {
     const { plan, rolled, problems } = planFrom(rawFromPartFile(text), catalogue);
     const [problem] = problems;
     if (problem) throw problem;
-    const report = plan ? planReport(plan, catalogue) : rolled && rolledReport(rolled, catalogue);
+    const report = plan ? planReport(withOrder(plan, catalogue), catalogue) : rolled && rolledReport(rolled, catalogue);
     if (!report) throw new Error("neither a plan nor a problem");
     console.log(JSON.stringify(report, null, 2));
     return 0;

@@ -1,7 +1,8 @@
+import { datumEdges } from "../../lib/part/datum.ts";
 import { bendName } from "../../lib/part/drawing.ts";
 import type { FlatHole, FlatPoint } from "../../lib/part/flatten.ts";
 import type { Axis } from "../../lib/part/model.ts";
-import { datumEdges, type Plan, type PlannedBend } from "../../lib/part/plan.ts";
+import type { Plan, PlannedBend } from "../../lib/part/plan.ts";
 import type { ScribeLine } from "../../lib/part/scribe.ts";
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { Arrowhead, at, Line, Paper, paperWidth, type Spot, spot, Text } from "../figures/pen.tsx";

@@ -5,6 +5,7 @@ import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { Input, Raw } from "../../lib/inputs.ts";
 import { type PartKind, partInputs, type Side } from "../../lib/part/form.ts";
+import type { BendOrder } from "../../lib/part/order/order.ts";
 import { type PlanResult, planFrom } from "../../lib/part/plan.ts";
 import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
 import { CopyButton } from "../calculator/Elsewhere.tsx";
@@ -17,6 +18,7 @@ import { PlanSheet } from "./PlanSheet.tsx";
 import { RolledSheet } from "./RolledSheet.tsx";
 import { SavedPlans } from "./SavedPlans.tsx";
 import { startingPoints } from "./starting-points.ts";
+import { useBendOrder } from "./use-bend-order.ts";
 import type { PlanWords } from "./words.ts";
 
 type Key = keyof typeof partInputs;
@@ -127,10 +129,12 @@ interface Props {
   readonly path: string;
   /** What is wrong with the address the page was opened with. */
   readonly damage?: string;
+  /** Order of the bends of the example, found when the page was built. */
+  readonly exampleOrder?: BendOrder | undefined;
 }
 
 /** The whole job in one place: the part as a form, its plan beside it. */
-export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
+export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }: Props) {
   const compute = useCallback(
     (raw: Raw): Outcome<PlanResult> => {
       const result = planFrom(raw, catalogue);
@@ -145,6 +149,7 @@ export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
     catalogue,
     compute,
   });
+  const plan = useBendOrder(good?.plan, catalogue, exampleOrder);
   const [shelved, setShelved] = useState<Raw>();
   const [fileProblem, setFileProblem] = useState(damage);
   const query = queryText(parameters(raw));
@@ -287,7 +292,7 @@ export function PlanEditor({ catalogue, words, path, damage = "" }: Props) {
             </span>
           </p>
         )}
-        {good?.plan && <PlanSheet plan={good.plan} {...shown} />}
+        {plan && <PlanSheet plan={plan} {...shown} />}
         {good?.rolled && <RolledSheet plan={good.rolled} {...shown} />}
       </div>
     </div>

@@ -1,6 +1,7 @@
 import data from "virtual:calculator-data";
 import { render } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
+import type { BendOrder } from "../../lib/part/order/order.ts";
 import { hydrateTyped } from "../calculator/hydrate-typed.ts";
 import { followDeviceShop } from "../shop/device.ts";
 import { owner } from "./last-plan.ts";
@@ -29,7 +30,10 @@ export async function mount(host: HTMLElement): Promise<void> {
   const words = { ...given, titles: { ...data.sources, ...given.titles } };
   const own = data as unknown as Catalogue;
   const path = host.dataset.path ?? location.pathname;
-  const plan = (catalogue: Catalogue) => <PlanEditor catalogue={catalogue} words={words} path={path} damage={damage} />;
+  const exampleOrder: BendOrder | undefined = host.dataset.order ? JSON.parse(host.dataset.order) : undefined;
+  const plan = (catalogue: Catalogue) => (
+    <PlanEditor catalogue={catalogue} words={words} path={path} damage={damage} exampleOrder={exampleOrder} />
+  );
   hydrateTyped(plan(own), host);
   await followDeviceShop(own, (catalogue) => render(plan(catalogue), host), document.querySelector("[data-device-shop]"));
 }

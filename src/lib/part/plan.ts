@@ -3,7 +3,7 @@ import type { Catalogue, Punch } from "../catalogue.ts";
 import type { InputError } from "../input-error.ts";
 import { InputError as InputProblem } from "../input-error.ts";
 import { type Raw, readInputs } from "../inputs.ts";
-import { mm, type Phrase, say } from "../quantity/phrase.ts";
+import type { Phrase } from "../quantity/phrase.ts";
 import { swingFor } from "./bend-checks.ts";
 import { type Blank, blankSize } from "./blank.ts";
 import type { Check } from "./check.ts";
@@ -18,6 +18,7 @@ import { bendSpan } from "./outline.ts";
 import { type HoleTool, type PunchStep, punchList, stepOfHole } from "./punch-list.ts";
 import { planRolled, type RolledPlan } from "./rolled/plan.ts";
 import { type ScribeLine, scribeList } from "./scribe.ts";
+import { stepsFor } from "./steps.ts";
 import { bendDataRemarks, type FinishedSize, finishedSizes } from "./uncertainty.ts";
 
 export interface PlannedHole {
@@ -136,76 +137,6 @@ function practiceFor(layout: FlatLayout): PracticePieces[] {
   return [...groups.values()];
 }
 
-function stepsFor(
-  layout: FlatLayout,
-  scribe: readonly ScribeLine[],
-  blank: Blank,
-  practice: readonly PracticePieces[],
-): Phrase[] {
-  const datums = datumEdges(layout);
-  const steps: Phrase[] = [];
-  for (const { pieces, size, angle, for: bends } of practice)
-    steps.push(
-      say`Cut ${pieces} practice strips ${mm(size.length)} × ${mm(size.width)} from the same sheet, bend each in the middle to ${{ value: angle, quantity: "angle" }}, measure both legs, and enter them (for ${bends.join(", ")}).`,
-    );
-  steps.push(
-    say`Cut the blank to ${mm(blank.width)} west to east by ${mm(blank.depth)} south to north, corners square, and take the burr off every edge.`,
-  );
-  steps.push(
-    datums.length === 1
-      ? say`Mark the ${datums.join()} edge as the datum: every setting along the part is taken from it.`
-      : say`Mark the ${datums.join(" and the ")} edge as datums: every setting is taken from one of them.`,
-  );
-  const { coated, family } = layout.part.material;
-  if (scribe.length > 0)
-    steps.push(
-      coated || family === "aluminium"
-        ? say`Draw the ${scribe.length} lines of the list in order with a fine marker: a scratch that stays on the part harms ${coated ? "its coating" : "this metal"}. Scribe only where metal is cut away.`
-        : say`Scribe the ${scribe.length} lines of the list in order, each once, lightly.`,
-    );
-  if (layout.holes.length > 0)
-    steps.push(
-      say`Centre-punch where the lines of each hole cross, then punch or drill the ${layout.holes.length === 1 ? "hole" : `${layout.holes.length} holes`} while the blank is flat.`,
-    );
-  const reliefs = layout.corners.filter(({ relief }) => relief);
-  const holesOut = reliefs.filter(({ relief }) => relief?.kind === "hole");
-  if (holesOut.length > 0)
-    steps.push(
-      say`Drill the relief holes, ${mm(holesOut[0]?.relief?.size ?? 0)} across, where the lines of each corner cross: ${holesOut.map(({ id }) => id).join(", ")}.`,
-    );
-  if (layout.corners.length > 0)
-    steps.push(
-      say`Cut the corners out to their notch lines${reliefs.length > holesOut.length ? say`, and the square reliefs of ${mm(reliefs.find(({ relief }) => relief?.kind === "notch")?.relief?.size ?? 0)} where the bends cross` : ""}. Take the burr off.`,
-    );
-  if (layout.chains.some(({ edgeLines }) => edgeLines.length > 0))
-    steps.push(say`Make the folded edges first: swing as far as the leaf goes, then press them down.`);
-  if (layout.tabs.length > 0)
-    steps.push(say`Bend the tabs before the sides they are on: ${layout.tabs.map(({ id }) => id).join(", ")}.`);
-  const bends = bendsOf(layout);
-  if (bends.length > 0)
-    steps.push(
-      ...(bends.length > 1
-        ? [
-            say`Decide which bend comes first: a leg that already stands must not be where the leaf, the fingers or the bed have to be. The bending page goes through the usual shapes.`,
-          ]
-        : []),
-      say`For each bend set the nose of the fingers to the sight line, clamp, swing past the angle, let go, measure, and go on until it is right.`,
-    );
-  if (layout.tabs.length > 0)
-    steps.push(
-      layout.tabs[0]?.joint === "rivets"
-        ? say`Drill the tabs and the sides together at their marks and rivet them.`
-        : say`Spot-weld the tabs to the sides at their marks, after a test coupon of the same two sheets has passed.`,
-    );
-  steps.push(say`Measure every finished size and write it beside the one wanted.`);
-  return steps;
-}
-
-/** The edges that settings along the part are taken from. */
-export function datumEdges(layout: FlatLayout): readonly ("south" | "west")[] {
-  return layout.chains.map(({ axis }) => (axis === "y" ? "south" : "west"));
-}
-
 const swingOf = (part: Part, angle: number, radius: number) =>
   swingFor(part.material, { angle, radius, thickness: part.thickness })?.swingAngle ?? null;
 
@@ -292,7 +223,7 @@ export function planPart(values: PartValues, catalogue: Catalogue): Plan {
     practice,
     sizes: finishedSizes(layout, catalogue),
     remarks: bendDataRemarks(layout),
-    steps: stepsFor(layout, scribe, blank, practice),
+    steps: stepsFor({ layout, scribe, blank, practice }),
     cautions: planCautions.filter((id) => (bent || !ofBending.has(id)) && (part.material.coated || id !== "zinc-fume")),
   };
 }

@@ -1,7 +1,8 @@
 import type { Catalogue } from "../catalogue.ts";
 import { phraseText } from "../quantity/phrase.ts";
+import { datumEdges } from "./datum.ts";
 import type { BendOrder } from "./order/order.ts";
-import { datumEdges, type Plan } from "./plan.ts";
+import type { Plan } from "./plan.ts";
 
 /** The plan as plain JSON, lengths in mm at full precision: what the command line prints. */
 export function planReport(plan: Plan, catalogue: Catalogue) {
