@@ -4,7 +4,7 @@ import { overbend } from "../bending/springback.ts";
 import type { Catalogue, Material } from "../catalogue.ts";
 import { InputError } from "../input-error.ts";
 import { mm, say } from "../quantity/phrase.ts";
-import { type Check, check, percent, shopRule } from "./check.ts";
+import { type Check, check, percent, practice, shopRule } from "./check.ts";
 import { bendsOf, type FlatChain, type FlatLayout, panelName } from "./flatten.ts";
 import type { Edge } from "./model.ts";
 
@@ -36,6 +36,12 @@ export function ratedMoment(catalogue: Catalogue): number {
     width: rating.length,
   });
 }
+
+/** Yield strengths [N/mm²] up to which sheet is folded flat on itself: soft steel; soft aluminium, copper and brass. Common practice. */
+const softest = { steel: 300, other: 150 };
+
+const foldsFlat = ({ family, yield: strength }: Material) =>
+  strength.value <= (family === "carbon-steel" ? softest.steel : softest.other);
 
 /** Inside radius of each kind of folded edge [mm]: flattened, or half its gap. */
 const edgeRadius = ({ kind, gap }: Edge) => (kind === "closed" || kind === "double" ? 0 : gap / 2);
@@ -154,12 +160,20 @@ export function bendChecks(layout: FlatLayout, catalogue: Catalogue): readonly C
             rule: "edge-radius",
             label: `Folded edge on ${edge.side}: inside radius`,
             value: edgeRadius(edge),
-            limit: sharpest.radius,
             side: "least",
             quantity: "length",
-            why: say`A fold sharper than the smallest radius may crack along its outside. An open or teardrop edge with a wider gap is kinder. ${sharpest.how}`,
-            source: sharpest.source,
-            seen: sharpest.seen,
+            ...(foldsFlat(material)
+              ? {
+                  limit: 0,
+                  why: say`Soft sheet is folded flat in the trade, although a free bend so sharp is below the smallest radius, ${mm(sharpest.radius)}. Look along the fold of a practice piece for cracks.`,
+                  ...practice,
+                }
+              : {
+                  limit: sharpest.radius,
+                  why: say`A fold sharper than the smallest radius may crack along its outside. An open or teardrop edge with a wider gap is kinder. ${sharpest.how}`,
+                  source: sharpest.source,
+                  seen: sharpest.seen,
+                }),
           }),
         );
 
