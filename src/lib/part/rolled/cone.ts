@@ -49,7 +49,7 @@ function tabOf(width: number, outer: number, inner: number, room: number, seam: 
     throw new InputError(
       "seamWidth",
       seam.width,
-      say`Width of the seam must leave room for it beside the slant of ${mm(outer - inner)}: it adds ${exactly(width, "length")} to one edge, and the edges of this blank are only ${mm(outer - inner)} long${room < 90 ? say`, with ${{ value: room, quantity: "angle" as const }} free beside each` : ""}. Take a narrower seam, or butted edges.`,
+      say`Width of the seam must leave room on the blank: it adds ${exactly(width, "length")} beside an edge of ${mm(outer - inner)}${room < 90 ? say`, with ${{ value: room, quantity: "angle" as const }} of the circle free there` : ""}. Take a narrower seam, or butted edges.`,
     );
   return {
     width,
