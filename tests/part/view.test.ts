@@ -244,6 +244,62 @@ describe("the drawing", () => {
   });
 });
 
+describe("whatever is entered", () => {
+  const size = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((value) => `${value.toFixed(2)}mm`);
+  const leg = fc.record({
+    leg: size(4, 60),
+    angle: fc.constantFrom("90deg", "45deg", "120deg", "170deg", "5deg"),
+    way: fc.constantFrom("up", "down"),
+    radius: fc.constantFrom("", "4mm"),
+  });
+  const legs = fc.array(leg, { maxLength: 3 });
+  const edge = (side: string) =>
+    fc.option(
+      fc.record({
+        side: fc.constant(side),
+        kind: fc.constantFrom("closed", "open", "teardrop", "double"),
+        way: fc.constantFrom("up", "down"),
+        width: size(3, 15),
+        gap: fc.constantFrom("1mm", "2mm"),
+      }),
+      { nil: undefined },
+    );
+  const part = fc.record({
+    thickness: size(0.4, 3),
+    width: size(20, 200),
+    depth: size(20, 200),
+    north: legs,
+    south: legs,
+    east: legs,
+    west: legs,
+    edges: fc.tuple(edge("north"), edge("east"), edge("south")).map((rows) => rows.flatMap((row) => row ?? [])),
+    cornerGap: size(0, 3),
+    relief: fc.constantFrom("hole", "notch", "none"),
+    cutouts: fc.constant([{ panel: "base", shape: "slot", x: "10mm", y: "10mm", width: "12mm", height: "6mm", turn: "30deg" }]),
+  });
+
+  test("that can be planned can be drawn: every place is a number, and no part falls to splinters", () => {
+    let drawn = 0;
+    fc.assert(
+      fc.property(part, fc.double({ min: 0, max: 1, noNaN: true }), fc.integer({ min: 0, max: 359 }), (fields, share, from) => {
+        const { plan } = planFrom({ ...fields, material: "steel-cr" }, catalogue);
+        if (!plan) return;
+        drawn += 1;
+        const position = share * foldingSteps(plan.layout).length;
+        const { solid, painted } = painting(plan, position, { ...usualView, from });
+        const numbers = painted.flatMap(({ face, bands, outlines, folds }) =>
+          [...face, ...bands, ...outlines, ...folds].flat().flatMap(({ x, y }) => [x, y]),
+        );
+        expect(numbers.every(Number.isFinite)).toBe(true);
+        expect(painted.length).toBeGreaterThanOrEqual(solid.facets.length);
+        expect(painted.length).toBeLessThan(12 * solid.facets.length + 50);
+      }),
+      { numRuns: 300 },
+    );
+    expect(drawn).toBeGreaterThan(60);
+  }, 30_000);
+});
+
 describe("steps of the picture", () => {
   test("fold edges first, then tabs, then rims, then walls: pair by pair, the shorter side first", () => {
     const rims = [up("25mm"), up("10mm")];

@@ -102,7 +102,8 @@ export function depthTree(pieces: readonly Piece[]): DepthTree | undefined {
   const step = Math.max(1, Math.floor(pieces.length / tried));
   for (let index = 0; index < pieces.length; index += step) {
     const { plane } = pieces[index] as Piece;
-    const sorts = pieces.map((piece) => sortOf(piece, plane));
+    // A sliver may stand out of its own plane; it lies there all the same, or it would be parted for ever.
+    const sorts = pieces.map((piece, other) => (other === index ? "here" : sortOf(piece, plane)));
     let cost = 0;
     let balance = 0;
     for (const sort of sorts) {
