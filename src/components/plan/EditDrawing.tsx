@@ -3,10 +3,10 @@ import { useRef, useState } from "preact/hooks";
 import type { Input, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
 import { type FlatHole, type FlatLayout, type FlatPoint, panelName } from "../../lib/part/flatten.ts";
 import { partInputs, type Side, sideNames } from "../../lib/part/form.ts";
+import { holeEdge } from "../../lib/part/hole-edge.ts";
 import { pick, toPanel } from "../../lib/part/pick.ts";
 import { Field, type Form, ListCell, Messages } from "../calculator/Fields.tsx";
 import { at, Line, paperWidth, type Spot, spot } from "../figures/pen.tsx";
-import { holeEdge } from "./FlatDrawing.tsx";
 
 /** What is chosen on the drawing: the base, a leg, a folded edge or a hole. */
 type Chosen =
@@ -125,7 +125,7 @@ export function EditDrawing({ layout, form, change }: EditDrawingProps) {
         {layout.holes.map((hole) => {
           const next: Chosen = { kind: "hole", number: hole.number };
           const centre = place({ x: hole.flatX, y: hole.flatY });
-          const edge = holeEdge(hole);
+          const edge = hole.shape === "round" ? undefined : holeEdge(hole);
           return (
             <Control
               key={hole.number}

@@ -1,6 +1,7 @@
 import { datumEdges } from "../../lib/part/datum.ts";
 import { bendName } from "../../lib/part/drawing.ts";
-import type { FlatHole, FlatPoint } from "../../lib/part/flatten.ts";
+import type { FlatHole } from "../../lib/part/flatten.ts";
+import { holeEdge } from "../../lib/part/hole-edge.ts";
 import type { Axis } from "../../lib/part/model.ts";
 import type { Plan, PlannedBend } from "../../lib/part/plan.ts";
 import type { ScribeLine } from "../../lib/part/scribe.ts";
@@ -303,36 +304,10 @@ function Cross({ point, reach }: { point: Spot; reach: number }) {
   );
 }
 
-/** Edge of a hole as it lies on the blank, by millimetres from its middle, anticlockwise; undefined for a round one. */
-export function holeEdge({ shape, width, height, flatTurn }: FlatHole): readonly FlatPoint[] | undefined {
-  if (shape === "round") return undefined;
-  const turn = (flatTurn * Math.PI) / 180;
-  const local: FlatPoint[] = [];
-  if (shape === "slot") {
-    const half = Math.min(width, height) / 2;
-    const reach = Math.max(width, height) / 2 - half;
-    const level = width >= height;
-    for (const end of [1, -1])
-      for (let step = 0; step <= 12; step += 1) {
-        const angle = ((end === 1 ? -90 : 90) + step * 15) * (Math.PI / 180);
-        const x = end * reach + half * Math.cos(angle);
-        const y = half * Math.sin(angle);
-        local.push(level ? { x, y } : { x: -y, y: x });
-      }
-  } else {
-    const [x, y] = [width / 2, height / 2];
-    local.push({ x, y }, { x: -x, y }, { x: -x, y: -y }, { x, y: -y });
-  }
-  return local.map(({ x, y }) => ({
-    x: x * Math.cos(turn) - y * Math.sin(turn),
-    y: x * Math.sin(turn) + y * Math.cos(turn),
-  }));
-}
-
 export function HoleShape({ hole, place, scale }: { hole: FlatHole; place: (x: number, y: number) => Spot; scale: number }) {
   const centre = place(hole.flatX, hole.flatY);
   const reach = (Math.min(hole.width, hole.height) / 2) * scale + 6;
-  const edge = holeEdge(hole);
+  const edge = hole.shape === "round" ? undefined : holeEdge(hole);
   return (
     <g>
       {edge ? (
