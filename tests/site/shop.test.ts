@@ -138,6 +138,7 @@ test("practice pieces are kept, used for a blank, corrected, deleted and brought
   await page.getByText("Keep this result on this device").click();
   await page.getByLabel("Metal of the pieces").selectOption("copper-soft");
   await page.getByLabel("Lot of the sheet, if known").fill("4711");
+  expect(await accessibilityFaults(page)).toEqual([]);
   await page.getByRole("button", { name: "Keep it" }).click();
   await expect.poll(() => page.locator(".keep-form").textContent()).toContain("Kept.");
 
