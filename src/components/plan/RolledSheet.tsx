@@ -25,8 +25,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
   const partial = part.kind === "tube" && part.arc < 360;
 
   const passHeadsOf = (end: string) => passHeads.map((head) => (ends.length > 1 ? `${head}, ${end}` : head));
-  const [strips] = plan.practice;
-  const trials = plan.practice.flatMap(({ rises, radius }, at) => rises.map((rise) => ({ rise, radius, end: ends[at] ?? "" })));
+  const [strip] = plan.practice;
 
   return (
     <article class="plan-sheet" aria-label={`Plan of ${part.name}`}>
@@ -96,19 +95,19 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
           </figure>
         </div>
 
-        {strips && (
+        {strip && (
           <section class="plan-practice">
             <h3>Trial strips first</h3>
             <SheetTable
-              caption={`Strips ${bare(strips.size.length)} × ${bare(strips.size.width)} ${unit} of the same sheet, measured lying free`}
-              head={["Strip", "For", "Rise of the rear roll", "Inside radius wanted", "Measured"]}
-              rows={trials.map(({ rise, radius, end }, index) => [
+              caption={`Strips ${bare(strip.length)} × ${bare(strip.width)} of the same sheet: rise, inside radius wanted, and measured lying free; ${unit}`}
+              head={["Strip", "Rise", "Radius", "Measured"]}
+              rows={plan.practice.map(({ rise, radius, end }, index) => [
                 <>
                   {box} {index + 1}
+                  {ends.length > 1 && `, ${end}`}
                 </>,
-                end,
-                setting(rise),
-                setting(radius),
+                bare(rise),
+                radius === undefined ? "any" : bare(radius),
                 <WriteHere key="measured" />,
               ])}
             />
@@ -131,7 +130,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
             ])}
           />
           {sheet.sector && (
-            <p>
+            <p class="not-on-paper">
               Sector: {formatQuantity(sheet.sector.angle, "angle")} between the seam lines. Its chord finds the angle better than
               a protractor.
             </p>
@@ -165,8 +164,8 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
             <ul>
               {rolling.settings.map(({ end, radius, loadedRadius, flatEnd }) => (
                 <li key={end}>
-                  {end === "whole length" ? "Both screws alike" : `At the ${end}`}: held at {setting(loadedRadius)} inside, which
-                  leaves {setting(radius)}; about {setting(flatEnd)} at each edge stay flat.
+                  {end === "whole length" ? "Both screws alike" : `At the ${end}`}: held at {bare(loadedRadius)} for{" "}
+                  {bare(radius)} inside; flat ends about {bare(flatEnd)}.
                 </li>
               ))}
             </ul>

@@ -161,6 +161,9 @@ function rollChecks(sheet: RolledSheet, rolling: RollSettings, catalogue: Catalo
   return checks;
 }
 
+/** Fewest spots or rivets that hold a lap shut. */
+const leastJoints = 2;
+
 function seamChecks({ part, seam, joints, depth, alongRolls }: RolledSheet, catalogue: Catalogue): Check[] {
   const { thickness, material } = part;
   if (seam.kind === "butt") return [];
@@ -190,16 +193,14 @@ function seamChecks({ part, seam, joints, depth, alongRolls }: RolledSheet, cata
 
   const { welder } = catalogue.shop;
   const spots = seam.joint === "spots";
-  const rivet = spots ? 0 : rivetSizeFor(thickness).diameter;
-  const limits = spots ? jointSpacing(thickness) : { edge: rivetDistances.edge * rivet, pitch: rivetDistances.spacing * rivet };
-  const [first, second] = joints;
+  const edge = spots ? jointSpacing(thickness).edge : rivetDistances.edge * rivetSizeFor(thickness).diameter;
   const name = spots ? "Spots" : "Rivets";
   const checks: Check[] = [
     check({
       rule: spots ? "spot-lap" : "rivet-edge",
       label: `${name} in the lap: distance to the edge`,
       value: seam.width / 2,
-      limit: limits.edge,
+      limit: edge,
       side: "least",
       quantity: "length",
       why: spots
@@ -207,22 +208,18 @@ function seamChecks({ part, seam, joints, depth, alongRolls }: RolledSheet, cata
         : say`Nearer to the edge the rivet tears out. Make the lap wider.`,
       ...practice,
     }),
+    // Their pitch is laid out by the same rules, so it cannot break one; only the room for them can be short.
+    check({
+      rule: spots ? "spot-count" : "rivet-count",
+      label: `${name} in the lap`,
+      value: joints.length,
+      limit: leastJoints,
+      side: "least",
+      quantity: "count",
+      why: say`One alone lets the edges turn about it. Make the part longer, or take smaller joints.`,
+      ...practice,
+    }),
   ];
-  if (first && second)
-    checks.push(
-      check({
-        rule: spots ? "spot-pitch" : "rivet-pitch",
-        label: `${name} in the lap: pitch`,
-        value: Math.hypot(second.a.x - first.a.x, second.a.y - first.a.y),
-        limit: limits.pitch,
-        side: "least",
-        quantity: "length",
-        why: spots
-          ? say`A spot too near the last one lets its current escape through it.`
-          : say`Rivets too near each other weaken the sheet between them.`,
-        ...practice,
-      }),
-    );
   if (!spots) return checks;
   const { verdict, reasons } = weldPair(material, material);
   const [reason] = reasons;

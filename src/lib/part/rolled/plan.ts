@@ -8,23 +8,24 @@ import type { PartValues } from "../form.ts";
 import { holesOf } from "../model.ts";
 import { checkRolled } from "./checks.ts";
 import { unrollCone } from "./cone.ts";
-import { onOneSurface, type RolledPart, type RolledSheet } from "./model.ts";
+import { onOneSurface, type RolledEnd, type RolledPart, type RolledSheet } from "./model.ts";
 import { type RolledLine, rolledScribe } from "./scribe.ts";
 import { noSeam, seamOf } from "./seam.ts";
-import { machineOf, type RollSettings, rollSettings, stripOf } from "./setting.ts";
+import { machineOf, type RollSetting, type RollSettings, rollSettings, stripOf } from "./setting.ts";
 import { type RolledSize, rolledSizes } from "./sizes.ts";
 import { rolledSteps } from "./steps.ts";
 import { unrollTube } from "./tube.ts";
 
-/** Strips to roll and measure before the part. */
-export interface TrialStrips {
-  readonly pieces: number;
-  /** Each [mm] */
-  readonly size: { readonly length: number; readonly width: number };
-  /** Rise of the rear roll for each [mm]. */
-  readonly rises: readonly number[];
-  /** Inside radius they should come out with [mm]. */
-  readonly radius: number;
+/** A strip to roll and measure before the part. */
+export interface TrialStrip {
+  readonly end: RolledEnd["name"];
+  /** [mm] */
+  readonly length: number;
+  readonly width: number;
+  /** Of the rear roll to try it at [mm] */
+  readonly rise: number;
+  /** Inside radius it should come out with [mm]; undefined where the part has no such radius. */
+  readonly radius?: number;
 }
 
 /** Everything a student takes to the bench for one rolled part. */
@@ -37,7 +38,7 @@ export interface RolledPlan {
   readonly scribe: readonly RolledLine[];
   readonly rolling: RollSettings;
   readonly checks: readonly Check[];
-  readonly practice: readonly TrialStrips[];
+  readonly practice: readonly TrialStrip[];
   readonly sizes: readonly RolledSize[];
   readonly remarks: readonly { readonly level: "note" | "caution"; readonly phrase: Phrase }[];
   readonly steps: readonly Phrase[];
@@ -63,8 +64,10 @@ export const rolledCautions = [
   "lifting",
 ] as const;
 
-/** Three strips, two at one setting: fewer show nothing of the scatter. Size: common practice, /rolling/trial-pieces/. */
-const trials = { pieces: 3, width: 60, spacings: 6, otherRise: 0.92 } as const;
+/** Size of a trial strip: its width, and its length in distances from pinch to rear roll; common practice, /rolling/trial-pieces/. */
+const trial = { width: 60, spacings: 6 } as const;
+/** A second setting near the first [rises]. */
+const nearby = 0.92;
 
 function partOf(values: PartValues, catalogue: Catalogue): RolledPart {
   const holes = holesOf(values);
@@ -96,14 +99,13 @@ function partOf(values: PartValues, catalogue: Catalogue): RolledPart {
   };
 }
 
-function trialsFor({ settings }: RollSettings, catalogue: Catalogue): TrialStrips[] {
-  const { rollSpacing } = machineOf(catalogue);
-  return settings.map(({ rise, radius }) => ({
-    pieces: trials.pieces,
-    size: { length: trials.spacings * rollSpacing, width: trials.width },
-    rises: [rise, rise, trials.otherRise * rise],
-    radius,
-  }));
+/** Three strips: two at the setting of the tightest curve, which show the scatter, and one at another. */
+function trialsFor({ settings }: RollSettings, catalogue: Catalogue): TrialStrip[] {
+  const [first, last = first] = settings;
+  if (!first || !last) return [];
+  const size = { length: trial.spacings * machineOf(catalogue).rollSpacing, width: trial.width };
+  const wanted = ({ end, rise, radius }: RollSetting): TrialStrip => ({ end, ...size, rise, radius });
+  return [wanted(last), wanted(last), first === last ? { end: last.end, ...size, rise: nearby * last.rise } : wanted(first)];
 }
 
 function remarksFor(sheet: RolledSheet, rolling: RollSettings): RolledPlan["remarks"] {

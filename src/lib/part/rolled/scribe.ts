@@ -8,6 +8,7 @@ export type ScribeFrom =
   | "centre O"
   | "arc middle"
   | "arc end"
+  | "joint"
   | "raw edge A"
   | "raw edge B"
   | "seam line A"
@@ -111,8 +112,21 @@ function coneLines(sheet: RolledSheet): Draft[] {
       { from: "raw edge A", distance: seam.width / 2, kind: "line", what: "centre line of the joints" },
       { from: "raw edge B", distance: seam.width / 2, kind: "line", what: "centre line of the joints" },
     );
-    const fromCentre = joints.map(({ a }) => Math.hypot(a.x - centre.x, a.y - centre.y));
-    for (const distance of fromCentre) drafts.push({ from: "centre O", distance, kind: "arc", what: "joints" });
+    const [first, second] = joints.map(({ a }) => a);
+    if (first)
+      drafts.push({
+        from: "centre O",
+        distance: Math.hypot(first.x - centre.x, first.y - centre.y),
+        kind: "arc",
+        what: "first joint, on both lines",
+      });
+    if (first && second)
+      drafts.push({
+        from: "joint",
+        distance: Math.hypot(second.x - first.x, second.y - first.y),
+        kind: "step",
+        what: joints.length === 2 ? "to the second, on both lines" : `to each next one, ${joints.length} in all`,
+      });
   }
   const holes = holeLines(sheet);
   return [...drafts, ...rising(holes, "west"), ...rising(holes, "south")];

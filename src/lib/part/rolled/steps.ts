@@ -1,7 +1,7 @@
 import { mm, type Phrase, say } from "../../quantity/phrase.ts";
 import type { Blank } from "../blank.ts";
 import type { RolledSheet } from "./model.ts";
-import type { TrialStrips } from "./plan.ts";
+import type { TrialStrip } from "./plan.ts";
 import type { RolledLine } from "./scribe.ts";
 import type { RollSettings } from "./setting.ts";
 
@@ -11,21 +11,21 @@ export function rolledSteps(
   blank: Blank,
   scribe: readonly RolledLine[],
   { settings }: RollSettings,
-  practice: readonly TrialStrips[],
+  practice: readonly TrialStrip[],
 ): Phrase[] {
   const { part, seam, sector, holes, joints } = sheet;
   const cone = part.kind === "cone";
+  const off = sector !== undefined && sector.centre.y > sheet.depth;
   const steps: Phrase[] = [];
-  const [strips] = practice;
-  if (strips)
+  if (practice.length > 0)
     steps.push(
-      say`Cut ${practice.reduce((sum, { pieces }) => sum + pieces, 0)} trial strips ${mm(strips.size.length)} × ${mm(strips.size.width)} from the same sheet. Roll them at the rises listed, measure them lying free, and enter them in the setting of the rolls.`,
+      say`Roll the ${practice.length} trial strips, measure them lying free, and enter them in the setting of the rolls.`,
     );
   steps.push(
     cone
       ? say`Cut a rectangle of ${mm(blank.width)} west to east by ${mm(blank.depth)} south to north, corners square.`
       : say`Cut the blank to ${mm(blank.width)} west to east, round the tube, by ${mm(blank.depth)} south to north. Both diagonals must be alike.`,
-    say`Mark the face that will be the inside: it lies up in the rolls, and takes all lines.${cone ? " Where the centre O lies beyond the sheet, clamp a board of the same height there." : ""}`,
+    say`Mark the face that will be the inside: it lies up in the rolls, and takes all lines.${off ? " Clamp a board of the same height where the centre O lies." : ""}`,
   );
   const { coated, family } = part.material;
   const fine = coated || family === "aluminium";
@@ -55,7 +55,7 @@ export function rolledSteps(
   );
   if (cone)
     steps.push(
-      say`Set the stop at the narrow end, raise the rear roll there more than at the wide end, and lead the blank by the wide end. Its middle line passes the rolls square to them.`,
+      say`Set the stop at the narrow end, and lead the blank by the wide end; its middle line passes the rolls square to them.`,
     );
   const [first] = settings;
   if (first)
@@ -67,7 +67,7 @@ export function rolledSteps(
     steps.push(
       seam.joint === "rivets"
         ? say`Drill the ${joints.length} holes through both layers at their marks, with clamps on, and rivet from the middle outwards.`
-        : say`Spot-weld the lap at its ${joints.length} marks from the middle outwards, after a test coupon of the same two sheets has passed.`,
+        : say`Spot-weld the ${joints.length} marks from the middle outwards, after a test coupon of the same sheets has passed.`,
     );
   steps.push(
     say`Measure every finished size and write it down: diameters with a tape all round, or as the mean of two at right angles.`,
