@@ -211,6 +211,8 @@ export interface Brake {
   readonly fingerLean: number;
   /** Of the foot of a finger, from nose to heel. */
   readonly fingerDepth: number;
+  /** From the nose straight back to the back of a finger at its top. */
+  readonly fingerTop: number;
   readonly noseRadius: number;
   readonly shortestLeg: number;
   readonly longestLeg: number;
@@ -223,6 +225,8 @@ export interface Brake {
   /** From the hinge line to the back. */
   readonly bedDepth: number;
   readonly bedHeight: number;
+  /** Height of the front edge of the bed, from which its underside slopes down to the back. */
+  readonly bedNose: number;
   /** Of the bar of the leaf, from the hinge line to its outer edge. */
   readonly leafWidth: number;
   readonly leafThickness: number;

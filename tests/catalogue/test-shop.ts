@@ -16,12 +16,14 @@ brake:
   longestLeg: 600 mm
   largestSwing: 135 deg
   fingerLean: 47 deg
-  fingerDepth: 5 in
+  fingerDepth: 2 in
+  fingerTop: 155 mm
   beamSetback: 100 mm
   beamDepth: 80 mm
   beamHeight: 90 mm
   bedDepth: 120 mm
   bedHeight: 90 mm
+  bedNose: 20 mm
   leafWidth: 35 mm
   leafThickness: 20 mm
   clampOpening: 40 mm

@@ -131,6 +131,7 @@ export const shopSections = {
       fingerHeight: length("Finger height", 10, 500, "Clear height under the clamp beam, so how deep a box can be."),
       fingerLean: quantity("angle", "Finger lean", 0, 80, "How far the front of a finger leans back from upright."),
       fingerDepth: length("Finger depth", 10, 1000, "How deep the foot of a finger is, from nose to heel."),
+      fingerTop: length("Finger top", 10, 1000, "From the nose straight back to the back of a finger at its top."),
       noseRadius: length("Nose radius", 0, 20, "Radius on the nose of the fingers."),
       shortestLeg: length("Shortest leg", 1, 100, "Shortest outside leg that can be turned up."),
       longestLeg: length("Longest leg", 10, 5000, "Longest outside leg that can be turned up."),
@@ -145,6 +146,12 @@ export const shopSections = {
         "From the hinge line to the back of the bed: what hangs down behind must clear it.",
       ),
       bedHeight: length("Bed height", 10, 2000, "From the top of the bed to its underside."),
+      bedNose: length(
+        "Bed nose",
+        1,
+        2000,
+        "Height of the front edge of the bed; from there its underside slopes down to the back.",
+      ),
       leafWidth: length("Leaf width", 5, 500, "Of the bar of the leaf, from the hinge line to its outer edge."),
       leafThickness: length("Leaf thickness", 1, 300, "Of the bar of the leaf."),
       clampOpening: length("Clamp opening", 1, 500, "How far the fingers lift from the bed."),
@@ -315,7 +322,9 @@ export interface Order {
 
 export const orders: readonly Order[] = [
   { section: "brake", lower: "shortestLeg", upper: "longestLeg" },
-  { section: "brake", lower: "beamSetback", upper: "fingerDepth" },
+  { section: "brake", lower: "beamSetback", upper: "fingerTop" },
+  { section: "brake", lower: "fingerDepth", upper: "fingerTop", mayBeEqual: true },
+  { section: "brake", lower: "bedNose", upper: "bedHeight", mayBeEqual: true },
   { section: "shear", lower: "shortestStop", upper: "longestStop" },
   { section: "bandSaw", lower: "slowest", upper: "fastest", mayBeEqual: true },
   { section: "welder", lower: "thinnest", upper: "thickest" },

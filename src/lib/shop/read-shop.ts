@@ -193,18 +193,15 @@ function checkDeduction({ thickness, radius, angle, deduction }: MeasuredBend, p
 }
 
 /** The fingers must let the leaf swing as far as it is said to, and have a top that can be fixed to the beam. */
-function checkFingers({ fingerLean, fingerDepth, fingerHeight, largestSwing }: Brake, fault: Fault): void {
+function checkFingers({ fingerLean, fingerTop, fingerHeight, largestSwing }: Brake, fault: Fault): void {
   if (90 + fingerLean < largestSwing)
     fault(
       ["brake", "fingerLean"],
       `${fingerLean}° stops the leaf at ${90 + fingerLean}°; it must be at least largestSwing less 90°, ${largestSwing - 90}°`,
     );
   const front = fingerHeight * Math.tan((fingerLean * Math.PI) / 180);
-  if (fingerDepth <= front)
-    fault(
-      ["brake", "fingerDepth"],
-      `must be more than ${front.toFixed(1)} mm, by which a finger of this height and lean goes back`,
-    );
+  if (fingerTop <= front)
+    fault(["brake", "fingerTop"], `must be more than ${front.toFixed(1)} mm, by which the front of such a finger goes back`);
 }
 
 /** Most that a die may be larger than its punch [mm]: beyond it the sheet is drawn in, not cut. */

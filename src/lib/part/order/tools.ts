@@ -46,11 +46,17 @@ export function toolsOf(brake: FormingBrake, thickness: number, radius: number, 
   }
   const [lastX, lastZ] = nose.at(-1) as [number, number];
   const heel = -thickness - brake.fingerDepth;
-  const front = Math.max(heel, lastX - Math.max(0, top - lastZ) * Math.tan(lean));
+  const back = -thickness - brake.fingerTop;
+  const front = Math.max(back, lastX - Math.max(0, top - lastZ) * Math.tan(lean));
   const beamFront = -thickness - brake.beamSetback;
   return {
-    bed: obstacle(box(-brake.bedDepth, -brake.bedHeight, 0, -relief)),
-    fingers: obstacle([[heel, foot], ...nose, [front, top], [heel, top]]),
+    bed: obstacle([
+      [-brake.bedDepth, -brake.bedHeight],
+      [0, -Math.max(brake.bedNose, relief)],
+      [0, -relief],
+      [-brake.bedDepth, -relief],
+    ]),
+    fingers: obstacle([[heel, foot], ...nose, [front, top], [back, top]]),
     beam: obstacle(box(beamFront - brake.beamDepth, top, beamFront, top + brake.beamHeight)),
     leaf: obstacle(box(0, -brake.leafThickness, brake.leafWidth, -relief)),
     centre,
