@@ -67,9 +67,11 @@ describe("the picture that folds", () => {
     expect(await drawn()).toBe(turned);
   });
 
-  test("does nothing by itself; played, it folds to the end and stops when asked", async ({ open }) => {
-    const { section, folded, words, live } = await picture(open, tray);
+  test("does nothing by itself; played, it stops when asked and goes on by steps", async ({ open }) => {
+    const { page, section, folded, words, live } = await picture(open, tray);
     await live();
+    await page.waitForTimeout(500);
+    expect(await folded.inputValue()).toBe("0");
     await section.getByRole("button", { name: "Play" }).click();
     await expect.poll(async () => Number(await folded.inputValue())).toBeGreaterThan(0.2);
     await section.getByRole("button", { name: "Pause" }).click();
