@@ -79,6 +79,20 @@ test("a version that is not known is refused by its number", () => {
   ]);
 });
 
+test.each([
+  ["2026-02-28", true],
+  ["2028-02-29", true],
+  ["2026-02-29", false],
+  ["2026-04-31", false],
+  ["2026-13-01", false],
+  ["26-1-1", false],
+])("%s as the date of a bend: %s", (date, allowed) => {
+  const file = parsed(testShop);
+  const bends = [{ ...(file.bends as ShopFile[])[0], date }];
+  const message = "must be a date like 2026-09-14";
+  expect(readShop({ ...file, bends }, gaugesOf).faults).toEqual(allowed ? [] : [{ path: ["bends", 0, "date"], message }]);
+});
+
 test("every fault is at a field of the form", () => {
   const file = parsed(testShop);
   const bad = readShop(

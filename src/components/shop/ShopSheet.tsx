@@ -365,6 +365,11 @@ export function ShopSheet({ catalogue, own, view, root }: Props) {
   const stock = shopLists.stock.list.columns;
   return (
     <>
+      {own && own.name !== shop.name && (
+        <p>
+          <Changed was={own.name}>{shop.name}</Changed>
+        </p>
+      )}
       <h2 id="machines">Machines</h2>
       {(Object.keys(shopSections) as SectionKey[]).map((section) => (
         <Machine key={section} section={section} catalogue={catalogue} own={own} view={view} pages={pages} />

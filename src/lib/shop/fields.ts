@@ -109,7 +109,9 @@ export const bendColumns = {
     kind: "text",
     label: "Date",
     maxLength: 10,
-    pattern: /^\d{4}-(?:(?:0[13578]|1[02])-(?:0[1-9]|[12]\d|3[01])|(?:0[469]|11)-(?:0[1-9]|[12]\d|30)|02-(?:0[1-9]|[12]\d))$/,
+    // The last alternative is the 29th of February of the years that have one.
+    pattern:
+      /^(?:\d{4}-(?:(?:0[13578]|1[02])-(?:0[1-9]|[12]\d|3[01])|(?:0[469]|11)-(?:0[1-9]|[12]\d|30)|02-(?:0[1-9]|1\d|2[0-8]))|\d{2}(?:[02468][048]|[13579][26])-02-29)$/,
     must: "a date like 2026-09-14",
   } as PatternText,
   lot: { kind: "text", label: "Lot of the sheet", maxLength: 60, default: "" } as TextInput,
