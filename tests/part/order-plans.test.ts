@@ -36,6 +36,12 @@ describe("parts as they are entered, on the brake of the shop's file", () => {
     );
   });
 
+  test("a pan whose sides lean outwards, so that they begin narrower than they end, is not stopped by its own corners", () => {
+    const flared = [{ leg: "35mm", angle: "70deg", way: "up" }];
+    const order = orderOf({ width: "280mm", depth: "105mm", north: flared, south: flared, east: flared, west: flared });
+    expect(order.cost).toMatchObject({ turnedOver: 0, turned: 1 });
+  });
+
   test("a channel along one chain", () => {
     const order = orderOf({ width: "300mm", depth: "80mm", north: [up("25mm")], south: [up("25mm")] });
     expect(order.steps.map(({ bend }) => bend).sort()).toEqual(["north.1", "south.1"]);

@@ -3,7 +3,7 @@ import { sideShape } from "./shape.ts";
 import { radians } from "./sweep.ts";
 
 /**
- * Formed panels whose planes stand across the section: seen in section they are one full rectangle. Along the section in coordinates of
+ * Formed panels whose planes stand across the section: seen in section they are one full region. Along the section in coordinates of
  * the blank; `low` and `high` from the middle of the sheet they stand on, up from the face that is up on the bench.
  */
 export interface CrossBox {
@@ -13,6 +13,8 @@ export interface CrossBox {
   readonly panel: string;
   readonly from: number;
   readonly to: number;
+  /** The same at the foot, where it differs. */
+  readonly root?: readonly [number, number];
   readonly low: number;
   readonly high: number;
   /** A folded edge that lies on its sheet: it is thin enough to lie on bed and leaf. */
@@ -26,7 +28,8 @@ function merged(boxes: readonly CrossBox[]): CrossBox[] {
   const byExtent = new Map<string, CrossBox>();
   const height = ({ low, high }: CrossBox) => Math.max(-low, high);
   for (const box of boxes) {
-    const key = `${box.on} ${box.from} ${box.to} ${box.flat}`;
+    // A region that is narrower at its foot stays by itself: laid over others it would become larger than they are.
+    const key = `${box.on} ${box.from} ${box.to} ${box.flat} ${box.root ? box.panel : ""}`;
     const known = byExtent.get(key);
     byExtent.set(
       key,
@@ -87,6 +90,7 @@ export function crossBoxes(other: HingeChain, formed: number, on: number, thickn
         panel: panel.id,
         from: panel.span[0],
         to: panel.span[1],
+        ...(panel.root && { root: panel.root }),
         across: [{ near: Math.min(...ends), far: Math.max(...ends) }],
         low: low - half,
         high: high + half,

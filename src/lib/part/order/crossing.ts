@@ -35,11 +35,17 @@ export function boxCorners(
   const at = shape.places.get(box.on);
   const panel = chain.panels[box.on];
   if (!at || !panel) return undefined;
-  const [o0, o1] = view.direction === 1 ? [box.from - panel.from, box.to - panel.from] : [panel.to - box.to, panel.to - box.from];
+  const along = (from: number, to: number) =>
+    view.direction === 1 ? ([from - panel.from, to - panel.from] as const) : ([panel.to - to, panel.to - from] as const);
+  const [o0, o1] = along(box.from, box.to);
+  const [r0, r1] = box.root ? along(...box.root) : [o0, o1];
+  // The foot is the end nearer to the sheet it stands on.
+  const rises = view.faceUp === box.high > -box.low;
   const [h0, h1] = view.faceUp ? [box.low, box.high] : [-box.high, -box.low];
   const [cos, sin] = [Math.cos(at.heading), Math.sin(at.heading)];
   const corner = (o: number, h: number) => [at.u + o * cos - h * sin, at.z + o * sin + h * cos];
-  return Float64Array.from([corner(o0, h0), corner(o1, h0), corner(o1, h1), corner(o0, h1)].flat());
+  const [low, high] = rises ? [[r0, r1] as const, [o0, o1] as const] : [[o0, o1] as const, [r0, r1] as const];
+  return Float64Array.from([corner(low[0], h0), corner(low[1], h0), corner(high[1], h1), corner(high[0], h1)].flat());
 }
 
 /** Angles at which the ends of sides are held against bed and leaf at the corners. */

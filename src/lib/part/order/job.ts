@@ -7,8 +7,10 @@ export interface FormingPanel {
   /** Along the chain, from the datum edge of the blank. */
   readonly from: number;
   readonly to: number;
-  /** Along the bend lines, from the other datum edge of the blank. */
+  /** Along the bend lines, from the other datum edge of the blank, where the panel is widest. */
   readonly span: readonly [number, number];
+  /** The same where it begins, towards the base; left out where it is as wide there. Sides that lean outwards begin narrower. */
+  readonly root?: readonly [number, number];
 }
 
 /** A bend between two panels that follow each other; its zone is what lies between them. */
