@@ -29,6 +29,7 @@ const grainWords = { x: "west to east", y: "south to north" } as const;
 export function CutList({ plan, view }: Props) {
   const { sheet, pieces } = plan.cuts;
   const bare = bareIn(view);
+  const rough = (value: number) => showQuantity(value, "length", view).number;
   const [blank] = pieces;
   const strokes = pieces.flatMap((piece) => piece.settings.map((setting) => ({ of: piece.of, setting })));
   if (!blank) return null;
@@ -38,11 +39,10 @@ export function CutList({ plan, view }: Props) {
       <p>
         {times(blank.count, "blank", "blanks")} {bare(blank.width)} × {bare(blank.depth)} {unitOf(view)}
         {sheet
-          ? ` from ${times(blank.sheets, "stock sheet", "stock sheets")} ${bare(sheet.width)} × ${bare(sheet.length)}`
+          ? ` from ${blank.sheets === 1 ? "a stock sheet" : `${blank.sheets} stock sheets`} ${rough(sheet.width)} × ${rough(sheet.length)}`
           : "; no sheet of this shop’s stock is right, so the stop is set as for one that is just large enough"}
-        {blank.grain && `, its rolling direction ${grainWords[blank.grain]} on the blank`}. Diagonals of the blank, for square
-        corners: {bare(blank.diagonal)} {unitOf(view)} both.{" "}
-        <span class="only-on-paper">Take the burr off every edge, and mark the datum edges.</span>
+        {blank.grain && `, rolling direction ${grainWords[blank.grain]}`}. For square corners both diagonals{" "}
+        {bare(blank.diagonal)}. <span class="only-on-paper">Take the burr off every edge; mark the datum edges.</span>
       </p>
       <SheetTable
         caption={`Back stop, ${unitOf(view)} from the blade, in cutting order`}
@@ -80,10 +80,10 @@ const whyNotPunched = {
 } as const;
 
 function holeToolWords({ tool, kind }: HoleStep): string {
-  if (tool.by === "punch") return `punch with die ${tool.punch.die} (${Math.round(100 * tool.share)} % of its force)`;
+  if (tool.by === "punch") return `punch, die ${tool.punch.die}; ${Math.round(100 * tool.share)} % of its force`;
   // A relief is drilled anywhere as a matter of course.
   if (kind === "relief") return "drill";
-  const how = tool.by === "drill" ? "drill" : "drill the ends or corners, saw or file between";
+  const how = tool.by === "drill" ? "drill" : "drill its ends or corners, saw or file between";
   return `${how}: ${whyNotPunched[tool.why]}`;
 }
 
@@ -99,11 +99,17 @@ function notchToolWords({ tool, square }: NotchStep, bare: (value: number) => st
   return `${first}${why}${square === undefined ? "" : `; then the square relief, ${bare(square)}`}`;
 }
 
-function whatIsMade(step: PunchStep): string {
-  const all = step.for.join(", ");
-  if (step.kind === "hole") return `${step.for.length === 1 ? "hole" : "holes"} ${all}`;
-  if (step.kind === "relief") return `${times(step.for.length, "relief hole", "relief holes")}: ${all}`;
-  return `${times(step.for.length, "corner notch", "corner notches")}: ${all}`;
+function whatIsMade(step: PunchStep, corners: number): string {
+  const count = step.for.length;
+  if (step.kind === "hole") return `${count === 1 ? "hole" : "holes"} ${step.for.join(", ")}`;
+  const what = step.kind === "relief" ? times(count, "relief hole", "relief holes") : times(count, "notch", "notches");
+  return count === corners && count > 1 ? `${what}, one at every corner` : `${what}: ${step.for.join(", ")}`;
+}
+
+/** Settings of the guides, measured from the edges of the blank. */
+function guideWords({ guide: { x, y } }: NotchStep, bare: (value: number) => string): string {
+  const [across, along] = [bare(x), bare(y)];
+  return across === along ? `both guides ${across}` : `guides ${across} from west or east, ${along} from south or north`;
 }
 
 /** Reliefs, holes and notches, in order, each with its tool. */
@@ -113,7 +119,7 @@ export function PunchTable({ plan, view }: Props) {
   return (
     <section class="plan-punching">
       <h3>Holes and notches, while it is flat</h3>
-      <p class="only-on-paper">Centre-punch where the lines cross first; take the burr off afterwards.</p>
+      <p class="only-on-paper">Centre-punch where lines cross; take the burr off afterwards.</p>
       <SheetTable
         caption={`In this order, sizes in ${unitOf(view)}`}
         head={["Step", "Make", "Size", "With"]}
@@ -121,10 +127,8 @@ export function PunchTable({ plan, view }: Props) {
           <>
             {box} {step.number}
           </>,
-          whatIsMade(step),
-          step.kind === "notch"
-            ? `guides ${bare(step.guide.x)} from west or east, ${bare(step.guide.y)} from south or north`
-            : sizeWords(step, bare),
+          whatIsMade(step, plan.corners.length),
+          step.kind === "notch" ? guideWords(step, bare) : sizeWords(step, bare),
           step.kind === "notch" ? notchToolWords(step, bare) : holeToolWords(step),
         ])}
       />

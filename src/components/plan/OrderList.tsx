@@ -7,9 +7,10 @@ import { StepDrawing } from "./StepDrawing.tsx";
 
 const turnWords = { no: "", "end for end": "turn it end for end; ", quarter: "turn it a quarter; " } as const;
 
+/** What to do with the piece before the bend, and how it lies then; the face that is up is said when it changes. */
 function lieWords({ turnedOver, turned, faceUp, onLeaf }: OrderStep, first: boolean): string {
   const move = first ? "" : `${turnedOver ? "turn it over; " : ""}${turnWords[turned]}`;
-  return `${move}${faceUp} face up, ${onLeaf} end on the leaf`;
+  return `${move}${first || turnedOver ? `${faceUp} face up, ` : ""}${onLeaf} end on the leaf`;
 }
 
 /** The bends in the order in which the brake can make them, or what stops every order. */
@@ -32,6 +33,7 @@ export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: 
       </section>
     );
   }
+  const exact = (value: number) => showQuantity(value, "length", view, "setting").number;
   const number = (value: number) => showQuantity(value, "length", view).number;
   return (
     <section class="plan-order">
@@ -45,10 +47,13 @@ export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: 
             <li key={step.bend}>
               <p>
                 {box} <strong>{step.bend}</strong>: {lieWords(step, index === 0)}.
+                {bend && ` Nose to the sight line ${exact(bend.sightLine)} from ${bend.from}.`}
                 {bend?.swing != null && ` Swing to ${formatQuantity(bend.swing, "angle")}.`}{" "}
-                {step.fingers.place === "row"
-                  ? "The whole row of fingers may stay."
-                  : `Fingers ${step.fingers.chosen.map(number).join(" + ")}.`}{" "}
+                {step.fingers.place === "row" ? (
+                  <span class="not-on-paper">The row of fingers may stay.</span>
+                ) : (
+                  `Fingers ${step.fingers.chosen.map(number).join(" + ")}.`
+                )}{" "}
                 <span class="order-why">{phraseText(step.why, view)}</span>
               </p>
               {chain && <StepDrawing chain={chain} made={made} bend={step.bend} />}

@@ -78,8 +78,8 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
           <figure class="drawing">
             <FlatDrawing plan={plan} view={view} />
             <figcaption>
-              The blank, front face up, sizes in {view === "mm" ? "mm" : "inches"}. Settings are from the {datumWords}; bright
-              lines are sight lines.
+              The blank, front face up; {view === "mm" ? "mm" : "inches"} from the {datumWords}. The line inside each bend is its
+              sight line.
             </figcaption>
           </figure>
           {sections.map((chain) => (
@@ -108,7 +108,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
           <section class="plan-scribe">
             <h3>Scribe list</h3>
             <SheetTable
-              caption={`Set once, run along the edge, go on to the next${view === "mm" ? "; mm" : "; inches"}`}
+              caption={`Set once, run along the edge named, go on to the next; ${view === "mm" ? "mm" : "inches"}`}
               head={["Line", "Face", "From edge", ...settings.heads, "What"]}
               offPaper={[...(scribe.every(({ face }) => face === "front") ? ["Face"] : []), ...settings.offPaper]}
               rows={scribe.map((line) => [
@@ -172,7 +172,10 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
         )}
 
         {plan.bends.length > 0 && (
-          <section class="plan-bends">
+          // On paper the steps of the order say it all but for tabs.
+          <section
+            class={plan.order && "steps" in plan.order && plan.tabs.length === 0 ? "plan-bends not-on-paper" : "plan-bends"}
+          >
             <h3>Bends</h3>
             <SheetTable
               caption={`On the blank, ${unit} from the edge named`}
@@ -199,11 +202,9 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
         <section class="plan-sizes">
           <h3>Finished sizes</h3>
           <SheetTable
-            caption="± (k = 2) from marking, setting, bend data and thickness"
+            caption={`In ${unit}; ± for k = 2 of marking, setting, bend data and thickness`}
             head={["Panel", "Size", "±", "Measured"]}
-            rows={[
-              ...plan.sizes.map((size) => [size.what, setting(size.size), setting(size.plusMinus), <WriteHere key="blank" />]),
-            ]}
+            rows={[...plan.sizes.map((size) => [size.what, bare(size.size), bare(size.plusMinus), <WriteHere key="blank" />])]}
           />
           <p>
             Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line. Setting the nose

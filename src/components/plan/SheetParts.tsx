@@ -64,7 +64,7 @@ export function Remarks({
     <ul class="remarks">
       {remarks.map(({ level, phrase }) => (
         <li key={phraseText(phrase)} class={level}>
-          {phraseText(phrase, view)}
+          {phraseText(phrase, view)}{" "}
         </li>
       ))}
     </ul>
@@ -107,8 +107,9 @@ export function Steps({ steps, view }: { steps: readonly Phrase[]; view: LengthV
 export function BeforeYouStart({ cautions, words }: { cautions: readonly string[]; words: PlanWords }) {
   return (
     <section class="plan-cautions">
-      <h3>Before you start</h3>
-      <p class="only-on-paper">Read each on the safety page or in the manual, then tick it.</p>
+      <h3>
+        Before you start<span class="only-on-paper">: read each on the safety page or in the manual, then tick it</span>
+      </h3>
       <ul>
         {cautions.map((id) => (
           <li key={id}>

@@ -4,7 +4,7 @@ import { Paper, paperWidth, spot } from "../figures/pen.tsx";
 import { onPaper, sectionPath } from "../figures/section.ts";
 
 const margin = 12;
-const tallest = 110;
+const tallest = 90;
 
 /** The part in section as one step of the order leaves it, and, ghosted, as it came to the brake. */
 export function StepDrawing({ chain, made, bend }: { chain: FlatChain; made: ReadonlySet<string>; bend: string }) {

@@ -63,11 +63,11 @@ function words({ kind, what, for: served }: Draft): string {
     case "sight":
       return `sight line of ${served.length === 1 ? "bend" : "bends"} ${all}`;
     case "notch":
-      return `side of the ${served.length === 1 ? "notch" : "notches"} ${all}`;
+      return `${served.length === 1 ? "side of notch" : "sides of notches"} ${all}`;
     case "relief":
-      return `centre line of the ${served.length === 1 ? "relief" : "reliefs"} ${all}`;
+      return `${served.length === 1 ? "middle of relief" : "middles of reliefs"} ${all}`;
     case "spot":
-      return `centre line of the joints of ${all}`;
+      return `joints of ${all}`;
     case "hole":
       return `centre line of ${served.length === 1 ? "hole" : "holes"} ${all}`;
     default:
