@@ -1,7 +1,11 @@
 import { mm, say } from "../quantity/phrase.ts";
 import { type Check, check, practice } from "./check.ts";
-import type { FlatLayout } from "./flatten.ts";
+import { collision } from "./clear.ts";
+import { type FlatLayout, panelName } from "./flatten.ts";
 import { narrowest, overlaps } from "./geometry.ts";
+
+/** Panels that meet no deeper than this only touch [mm]. */
+const touching = 1e-3;
 
 /** Strips narrower than this many thicknesses cannot be cut or bent; common practice. */
 const sliver = 2;
@@ -11,6 +15,7 @@ export function cornerChecks(layout: FlatLayout): Check[] {
   const { part, corners, outline } = layout;
   const crossings = overlaps(outline);
   const thin = narrowest(outline);
+  const met = layout.chains.some(({ bends }) => bends.length > 1) || layout.chains.length > 1 ? collision(layout) : undefined;
   return [
     ...corners
       .filter(({ meets, relief }) => meets || relief)
@@ -40,6 +45,23 @@ export function cornerChecks(layout: FlatLayout): Check[] {
               crossings.length === 0
                 ? say`One sheet holds the whole part.`
                 : say`The first is at ${mm(crossings[0]?.x ?? 0)} from the west and ${mm(crossings[0]?.y ?? 0)} from the south edge. Shorten a leg there, or make the part of two pieces.`,
+            source: "geometry",
+            seen: "read",
+          }),
+        ]
+      : []),
+    ...(layout.chains.some(({ bends }) => bends.length > 1) || layout.chains.length > 1
+      ? [
+          check({
+            rule: "part-clear",
+            label: "Depth to which the finished part runs into itself",
+            value: met && met.depth > touching ? met.depth : 0,
+            limit: 0,
+            side: "most",
+            quantity: "length",
+            why: met
+              ? say`${panelName(met.panels[0])} and ${panelName(met.panels[1]).toLowerCase()} would be in the same place. Shorten one, or bend it by less.`
+              : say`No panel of the finished part is in the way of another.`,
             source: "geometry",
             seen: "read",
           }),
