@@ -13,6 +13,29 @@ function lieWords({ turnedOver, turned, faceUp, onLeaf }: OrderStep, first: bool
   return `${move}${first || turnedOver ? `${faceUp} face up, ` : ""}${onLeaf} end on the leaf`;
 }
 
+/** Where the set of fingers stands to the sides that are already up. */
+const placeWords = {
+  row: "",
+  set: "",
+  beside: ", beside the side that stands",
+  between: ", between the sides that stand",
+} as const;
+
+/** How the piece is put in and taken out where that is not simply from the front. */
+function handlingWords({ goesIn, comesOut }: OrderStep): string {
+  const inWords = {
+    front: "",
+    sideways: " Slide it in from the end.",
+    "with fingers": " Put the fingers into the piece, then both into the beam.",
+  };
+  const outWords = {
+    front: "",
+    sideways: " Slide it out at the end.",
+    "with fingers": " Take the fingers out together with the piece.",
+  };
+  return `${inWords[goesIn]}${outWords[comesOut]}`;
+}
+
 /** The bends in the order in which the brake can make them, or what stops every order. */
 export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: LengthView }) {
   const { order } = plan;
@@ -38,6 +61,12 @@ export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: 
   return (
     <section class="plan-order">
       <h3>Order of the bends</h3>
+      {order.tabsByHand.length > 0 && (
+        <p>
+          {box} Before the first, bend the tabs by hand, over the edge of a block or with folding pliers:{" "}
+          {order.tabsByHand.join(", ")}.
+        </p>
+      )}
       <ol class="order-steps">
         {order.steps.map((step, index) => {
           const made = new Set(order.steps.slice(0, index).map(({ bend }) => bend));
@@ -51,10 +80,12 @@ export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: 
                 {bend?.swing != null && ` Swing to ${formatQuantity(bend.swing, "angle")}.`}{" "}
                 {step.fingers.place === "row" ? (
                   <span class="not-on-paper">The row of fingers may stay.</span>
+                ) : step.changeFingers || index === 0 ? (
+                  `Set the fingers ${step.fingers.chosen.map(number).join(" + ")}${placeWords[step.fingers.place]}.`
                 ) : (
-                  `Fingers ${step.fingers.chosen.map(number).join(" + ")}.`
-                )}{" "}
-                <span class="order-why">{phraseText(step.why, view)}</span>
+                  "The same fingers stay."
+                )}
+                {handlingWords(step)} <span class="order-why">{phraseText(step.why, view)}</span>
               </p>
               {chain && <StepDrawing chain={chain} made={made} bend={step.bend} />}
             </li>
