@@ -140,7 +140,8 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
   const withCentre = centre.y <= centreWithin * blank.depth;
   const drawn = Math.max(blank.depth, withCentre ? centre.y : 0);
   const scale = Math.min((paperWidth - left - right) / blank.width, tallest / drawn);
-  const head = 40;
+  // Above the centre of a sector stands its letter, above a chord over the gap its length.
+  const head = angle > 180 ? 40 : 22;
   const height = head + drawn * scale + bottom;
   const origin = spot(left + (paperWidth - left - right - blank.width * scale) / 2, head + drawn * scale);
   const place: Place = (x, y) => spot(origin.x + x * scale, origin.y - y * scale);

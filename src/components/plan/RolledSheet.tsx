@@ -81,9 +81,8 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
           <figure class="drawing">
             <RolledBlankDrawing plan={plan} view={view} />
             <figcaption>
-              The blank, the face up that becomes the inside, sizes in {view === "mm" ? "mm" : "inches"}. Edge A is west, edge B
-              east
-              {seam.kind !== "butt" && "; bright lines belong to the seam"}.
+              The blank, the later inside up, sizes in {view === "mm" ? "mm" : "inches"}. Edge A is west, B east.
+              {seam.kind !== "butt" && <span class="not-on-paper"> Bright lines belong to the seam.</span>}
             </figcaption>
           </figure>
           <figure class="drawing">
@@ -161,7 +160,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
         {rolling.settings.length > 0 && (
           <section class="plan-rolls">
             <h3>At the rolls</h3>
-            <ul>
+            <ul class="not-on-paper">
               {rolling.settings.map(({ end, radius, loadedRadius, flatEnd }) => (
                 <li key={end}>
                   {end === "whole length" ? "Both screws alike" : `At the ${end}`}: held at {bare(loadedRadius)} for{" "}
@@ -170,7 +169,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
               ))}
             </ul>
             <SheetTable
-              caption={`Turns and rise from flat contact, inside radius after the pass; ${unit}`}
+              caption={`From flat contact; inside radius after the pass; ${unit}`}
               head={["Pass", ...ends.flatMap(passHeadsOf)]}
               offPaper={ends.length > 1 ? ends.map((end) => passHeadsOf(end)[2] ?? "") : []}
               rows={(rolling.settings[0]?.passes ?? []).map((_, index) => [
@@ -189,7 +188,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
         <section class="plan-sizes">
           <h3>Finished sizes</h3>
           <SheetTable
-            caption={`± from marking, seam, springback and sheet thickness together, k = 2; ${unit}`}
+            caption={`± with k = 2; ${unit}`}
             head={["Size", "Wanted", "±", "Measured"]}
             rows={plan.sizes.map((size) => [
               size.what,
@@ -198,8 +197,9 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
               <WriteHere key="measured" />,
             ])}
           />
-          <p>
-            Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line.
+          <p class="not-on-paper">
+            The ± is from marking, seam, springback and thickness together. Marking with{" "}
+            {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line.
             {!partial && " How round the part is, the template tells."}
           </p>
         </section>

@@ -109,7 +109,7 @@ function trialsFor({ settings }: RollSettings, catalogue: Catalogue): TrialStrip
 }
 
 function remarksFor(sheet: RolledSheet, rolling: RollSettings): RolledPlan["remarks"] {
-  const { part, seam, ends } = sheet;
+  const { part, seam } = sheet;
   const remarks: { level: "note" | "caution"; phrase: Phrase }[] = [];
   for (const { end, radius, because } of rolling.refused)
     remarks.push({
@@ -132,12 +132,12 @@ function remarksFor(sheet: RolledSheet, rolling: RollSettings): RolledPlan["rema
   if (part.kind === "cone") {
     remarks.push({
       level: "note",
-      phrase: say`Diameters and height are those of the middle of the thickness. A caliper reads ${mm(ends[0]?.outside ?? 0)} outside at the large end${ends[1] ? say` and ${mm(ends[1].outside)} outside at the small end` : ""}.`,
+      phrase: say`Diameters and height are entered at mid-thickness; the finished sizes are what a caliper reads outside.`,
     });
     if (rolling.settings.length > 1)
       remarks.push({
         level: "note",
-        phrase: say`The two screws are not set alike: the rises are those at the ends of the sheet, not at the screws. Measure them there.`,
+        phrase: say`The screws are not set alike: the rises are those at the ends of the sheet.`,
       });
   }
   if (seam.kind === "grooved")

@@ -9,10 +9,10 @@ export type ScribeFrom =
   | "arc middle"
   | "arc end"
   | "joint"
-  | "raw edge A"
-  | "raw edge B"
-  | "seam line A"
-  | "seam line B";
+  | "edge A"
+  | "edge B"
+  | "seam A"
+  | "seam B";
 
 /** One thing to mark on the blank of a rolled part, in marking order. */
 export interface RolledLine extends Readings {
@@ -80,7 +80,7 @@ function coneLines(sheet: RolledSheet): Draft[] {
       from: "south",
       distance: centre.y,
       kind: "point",
-      what: `centre O of the arcs, on the middle line${off ? "; beyond the sheet, on a board" : ""}`,
+      what: `centre O, on the middle line${off ? ", beyond the sheet" : ""}`,
     },
     { from: "centre O", distance: outerRadius, kind: "arc", what: "outer arc, the large end" },
   ];
@@ -90,7 +90,7 @@ function coneLines(sheet: RolledSheet): Draft[] {
       from: "arc middle",
       distance: halfChord,
       kind: "step",
-      what: "to both sides on the outer arc: ends of the seam lines, which run to O",
+      what: "both ways on the outer arc: seams A and B run to O",
     },
     {
       from: "arc end",
@@ -101,16 +101,16 @@ function coneLines(sheet: RolledSheet): Draft[] {
   );
   for (const side of ["A", "B"] as const) {
     const width = side === "A" ? seam.sideA : seam.sideB;
-    if (width > 0) drafts.push({ from: `seam line ${side}`, distance: width, kind: "line", what: `raw edge ${side}, outwards` });
+    if (width > 0) drafts.push({ from: `seam ${side}`, distance: width, kind: "line", what: `raw edge ${side}, outwards` });
   }
   // The lap line of a cone is its seam line, which is drawn already.
   for (const { side, distance, what } of seam.lines)
     if (distance !== (side === "A" ? seam.sideA : seam.sideB))
-      drafts.push({ from: `raw edge ${side}`, distance, kind: "line", what });
+      drafts.push({ from: `edge ${side}`, distance, kind: "line", what });
   if (joints.length > 0) {
     drafts.push(
-      { from: "raw edge A", distance: seam.width / 2, kind: "line", what: "centre line of the joints" },
-      { from: "raw edge B", distance: seam.width / 2, kind: "line", what: "centre line of the joints" },
+      { from: "edge A", distance: seam.width / 2, kind: "line", what: "centre line of the joints" },
+      { from: "edge B", distance: seam.width / 2, kind: "line", what: "centre line of the joints" },
     );
     const [first, second] = joints.map(({ a }) => a);
     if (first)

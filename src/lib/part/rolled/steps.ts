@@ -18,25 +18,22 @@ export function rolledSteps(
   const off = sector !== undefined && sector.centre.y > sheet.depth;
   const steps: Phrase[] = [];
   if (practice.length > 0)
-    steps.push(
-      say`Roll the ${practice.length} trial strips, measure them lying free, and enter them in the setting of the rolls.`,
-    );
+    steps.push(say`Roll and measure the ${practice.length} trial strips, and enter them in the setting of the rolls.`);
   steps.push(
     cone
-      ? say`Cut a rectangle of ${mm(blank.width)} west to east by ${mm(blank.depth)} south to north, corners square.`
+      ? say`Cut a rectangle ${mm(blank.width)} × ${mm(blank.depth)}, corners square.`
       : say`Cut the blank to ${mm(blank.width)} west to east, round the tube, by ${mm(blank.depth)} south to north. Both diagonals must be alike.`,
-    say`Mark the face that will be the inside: it lies up in the rolls, and takes all lines.${off ? " Clamp a board of the same height where the centre O lies." : ""}`,
   );
   const { coated, family } = part.material;
   const fine = coated || family === "aluminium";
   steps.push(
-    say`${fine ? "Draw" : "Scribe"} the ${scribe.length} lines of the list in order${fine ? say` with a fine marker: a scratch that stays on the part harms ${coated ? "its coating" : "this metal"}` : ", each once, lightly"}.`,
+    say`${off ? "Clamp a board of the same height where the centre O lies. " : ""}${fine ? "Draw" : "Scribe"} the ${scribe.length} lines of the list in order on the face that will lie up in the rolls, the inside later${fine ? say`, with a fine marker: a scratch that stays on the part harms ${coated ? "its coating" : "this metal"}` : ", each once, lightly"}.`,
   );
-  if (sector)
-    steps.push(
-      say`Cut the arcs with snips or on the band saw, outside the line, and file to it. Cut the straight edges on the shear.`,
-    );
-  steps.push(say`Take the burr off every edge.`);
+  steps.push(
+    sector
+      ? say`Cut the straight edges on the shear and the arcs with snips or on the band saw, file to the line, and take the burr off.`
+      : say`Take the burr off every edge.`,
+  );
   if (holes.length > 0)
     steps.push(
       say`Centre-punch where the lines of each hole cross, then punch or drill the ${holes.length === 1 ? "hole" : `${holes.length} holes`} while the blank is flat; a large one after rolling, or the sheet kinks there.`,
@@ -51,7 +48,7 @@ export function rolledSteps(
       say`Bend both edges to the template first, over about ${mm(flat)}: over a bar, or by rolling the sheet end for end.`,
     );
   steps.push(
-    say`Let the rear roll just touch the flat sheet along its whole length: that is the zero.${seam.kind === "grooved" ? " Lay the sheet in behind the hook, the rolls standing still: the pinch must not squeeze it." : ""}`,
+    say`Zero: the rear roll just touches the flat sheet along its whole length.${seam.kind === "grooved" ? " Lay the sheet in behind the hook, the rolls standing still: the pinch must not squeeze it." : ""}`,
   );
   if (cone)
     steps.push(
@@ -59,9 +56,7 @@ export function rolledSteps(
     );
   const [first] = settings;
   if (first)
-    steps.push(
-      say`Roll in ${first.passes.length} passes as listed, to a rise of ${settings.map(({ end, rise }) => say`${mm(rise)}${end === "whole length" ? "" : ` at the ${end}`}`).reduce((all, one) => say`${all} and ${one}`)}. Stop before the last pass and hold the template to the curve.`,
-    );
+    steps.push(say`Roll in ${first.passes.length} passes as listed. Stop before the last and hold the template to the curve.`);
   steps.push(...closing(sheet));
   if (joints.length > 0)
     steps.push(
@@ -69,9 +64,7 @@ export function rolledSteps(
         ? say`Drill the ${joints.length} holes through both layers at their marks, with clamps on, and rivet from the middle outwards.`
         : say`Spot-weld the ${joints.length} marks from the middle outwards, after a test coupon of the same sheets has passed.`,
     );
-  steps.push(
-    say`Measure every finished size and write it down: diameters with a tape all round, or as the mean of two at right angles.`,
-  );
+  steps.push(say`Measure every finished size: diameters with a tape all round, or as the mean of two at right angles.`);
   return steps;
 }
 
@@ -83,9 +76,9 @@ function closing({ part, seam }: RolledSheet): Phrase[] {
       return [off, say`Bring the edges together; they meet along their whole length, or are eased by hand.`];
     case "lap":
       return [
-        say`Roll the end that lies inside, side B, a little tighter.`,
+        say`Roll side B, which lies inside, a little tighter.`,
         off,
-        say`Lay edge A over edge B until B's edge is on the lap line of A, and clamp.`,
+        say`Lay edge A over B, the edge of B on the lap line, and clamp.`,
       ];
     case "grooved":
       return [
