@@ -4,8 +4,10 @@ import type { Code } from "./qr.ts";
 /** How long an address must stay the same before its code is made [ms]: nobody scans while typing. */
 const pause = 250;
 
-/** Nobody types a longer address than this off a sheet of paper [characters]. */
-const readable = 160;
+/** A longer address takes more than a line of the paper, and nobody types it off [characters]. */
+const readable = 110;
+/** A code of no more modules than this is still easy to scan at three quarters of the size. */
+const fewModules = 61;
 
 /** The address of the plan as a code to scan and, where it is short, in letters. The code is made in the browser: only there is the address known. */
 export function PlanCode({ query }: { readonly query: string }) {
@@ -26,7 +28,7 @@ export function PlanCode({ query }: { readonly query: string }) {
     };
   }, [query]);
   return (
-    <div class="plan-code">
+    <div class={code && code.size <= fewModules ? "plan-code is-coarse" : "plan-code"}>
       {code && (
         <svg
           viewBox={`0 0 ${code.size} ${code.size}`}

@@ -109,7 +109,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
             <h3>Scribe list</h3>
             <SheetTable
               caption={`Set once, run along the edge named, go on to the next; ${view === "mm" ? "mm" : "inches"}`}
-              head={["Line", "Face", "From edge", ...settings.heads, "What"]}
+              head={["Line", "Face", "From", ...settings.heads, "What"]}
               offPaper={[...(scribe.every(({ face }) => face === "front") ? ["Face"] : []), ...settings.offPaper]}
               rows={scribe.map((line) => [
                 <>
@@ -206,7 +206,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
             head={["Panel", "Size", "±", "Measured"]}
             rows={[...plan.sizes.map((size) => [size.what, bare(size.size), bare(size.plusMinus), <WriteHere key="blank" />])]}
           />
-          <p>
+          <p class="not-on-paper">
             Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line. Setting the nose
             to a line by eye: ±{setting(noseSetting)}, common practice.
           </p>
