@@ -10,7 +10,7 @@ export interface RolledSize {
   readonly what: string;
   /** [mm] */
   readonly size: number;
-  /** ± [mm], k = 2; null where the strongest sheet of the grade would come back flat */
+  /** ± [mm], k = 2; null where the strongest sheet of the grade would come back flat or nearly so */
   readonly plusMinus: number | null;
   /** Shares of it, each ± [mm], k = 2, before they are combined. */
   readonly from: { readonly marking: number; readonly seam: number; readonly springback: number; readonly thickness: number };
@@ -113,7 +113,7 @@ export function rolledSizes(sheet: RolledSheet, rolling: RollSettings, catalogue
   ];
 }
 
-/** Standard uncertainty of a radius by the spread of the yield strength within the grade [mm]; null where the strongest comes back flat. */
+/** Standard uncertainty of a radius by the spread of the yield strength within the grade [mm]; null where the strongest comes back flat or nearly so. */
 function springbackSpread({ part }: RolledSheet, { settings }: RollSettings, wanted: number): number | null {
   const [setting] = settings;
   if (!setting) return null;
@@ -122,5 +122,7 @@ function springbackSpread({ part }: RolledSheet, { settings }: RollSettings, wan
     const radius = radiusLeft({ ...stripOf(part), yield: strength }, setting.loadedRadius);
     return radius === undefined ? null : Math.abs(radius - wanted);
   });
-  return left.some((off) => off === null) ? null : Math.max(...(left as number[])) / rectangular;
+  const most = Math.max(...left.map((off) => off ?? Number.POSITIVE_INFINITY));
+  // A doubt as large as the radius says no more than flat.
+  return most < wanted ? most / rectangular : null;
 }
