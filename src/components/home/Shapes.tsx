@@ -40,6 +40,7 @@ function blankIn({ width, height, margin }: Box, { outline, pieces, ...size }: F
 /** A small picture of a part seen along its bends, or of its blank where it is bent both ways. Thin sheet would be a hairline, so it is drawn three times as thick. */
 export function ShapeIcon({ raw }: { raw: Raw }) {
   const box = { width: 120, height: 72, margin: 14 };
+  if (raw.kind === "tube" || raw.kind === "cone") return <RolledIcon small={raw.kind === "cone" ? 0.55 : 1} {...box} />;
   const layout = blankOf({ ...raw, thickness: "1.2mm", holes: [] });
   if (layout.chains.length > 1) {
     const { outline, bends } = blankIn({ ...box, margin: 6 }, layout);
@@ -53,6 +54,25 @@ export function ShapeIcon({ raw }: { raw: Raw }) {
   return (
     <svg class="fig shape-icon" viewBox={`0 0 ${box.width} ${box.height}`} aria-hidden="true">
       <path class="sheet" d={sectionIn(box, { ...raw, thickness: "1.2mm", holes: [] }, 3).path} />
+    </svg>
+  );
+}
+
+/** A tube or a cone seen a little from its end, so that it looks round. */
+function RolledIcon({ small, width, height, margin }: Box & { small: number }) {
+  const [left, right, middle] = [margin + 14, width - margin - 10, height / 2];
+  const large = height / 2 - margin;
+  const end = large * small;
+  const flat = 0.35;
+  const half = (x: number, radius: number, sweep: number, to: number) =>
+    `A${(radius * flat).toFixed(1)} ${radius.toFixed(1)} 0 0 ${sweep} ${at(spot(x, to))}`;
+  return (
+    <svg class="fig shape-icon" viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
+      <path
+        class="sheet"
+        d={`M${at(spot(left, middle - large))}L${at(spot(right, middle - end))}${half(right, end, 1, middle + end)}L${at(spot(left, middle + large))}${half(left, large, 1, middle - large)}Z`}
+      />
+      <path class="outline" d={`M${at(spot(left, middle - large))}${half(left, large, 1, middle + large)}`} />
     </svg>
   );
 }
