@@ -108,7 +108,7 @@ export function BeforeYouStart({ cautions, words }: { cautions: readonly string[
   return (
     <section class="plan-cautions">
       <h3>
-        Before you start<span class="only-on-paper">: read each on the safety page or in the manual, then tick it</span>
+        Before you start<span class="only-on-paper">: read each on the safety page, then tick it</span>
       </h3>
       <ul>
         {cautions.map((id) => (
