@@ -9,29 +9,54 @@ const escapeCell = (text: string) => text.replace(/[%:;]/g, (sign) => `%${sign.c
 const unescapeCell = (text: string) =>
   text.replace(/%(25|3A|3B)/g, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
 
-/** Rows as one text; empty cells at the end of a row are left off, so a list can gain columns and old addresses still read. */
-export function rowsText(rows: readonly RawRow[], columns: readonly string[]): string {
+type Column = { readonly default?: string };
+/** Cells of a list by name, or their names alone where none has a default. */
+type Columns = Readonly<Record<string, Column>> | readonly string[];
+
+const columnsOf = (columns: Columns): readonly (readonly [string, Column])[] =>
+  Array.isArray(columns) ? columns.map((name: string) => [name, {}] as const) : Object.entries(columns);
+
+/**
+ * Rows as one text. Cells at the end of a row are left off where nothing is in them that reading would not put there:
+ * so a list can gain columns, and old addresses still read.
+ */
+export function rowsText(rows: readonly RawRow[], columns: Columns): string {
+  const names = columnsOf(columns);
   return rows
     .map((row) => {
-      const cells = columns.map((column) => escapeCell(row[column] ?? ""));
-      const text = cells.join(":");
-      return text.replace(/:+$/, "") || text;
+      let kept = names.length;
+      while (kept > 1) {
+        const [name, column] = names[kept - 1] as (typeof names)[number];
+        const cell = row[name];
+        if (cell !== undefined && !(cell === "" && column.default === undefined)) break;
+        kept -= 1;
+      }
+      const cells = names.slice(0, kept).map(([name, column]) => escapeCell(row[name] ?? column.default ?? ""));
+      // A lone empty cell would read as no row at all.
+      return cells.length === 1 && cells[0] === "" && names.length > 1 ? ":" : cells.join(":");
     })
     .join(";");
 }
 
 /** Rows from such a text; cells that are missing take their default, surplus ones are kept in the last cell so that nothing is lost. */
-export function textRows(text: string, columns: readonly string[]): RawRow[] {
+export function textRows(text: string, columns: Columns): RawRow[] {
   if (text === "") return [];
+  const names = columnsOf(columns);
   return text.split(";").map((rowText) => {
     const cells = rowText.split(":");
-    if (cells.length > columns.length) cells.push(cells.splice(columns.length - 1).join(":"));
-    return Object.fromEntries(cells.map((cell, index) => [columns[index] as string, unescapeCell(cell)]));
+    if (cells.length > names.length) cells.push(cells.splice(names.length - 1).join(":"));
+    return Object.fromEntries(
+      names.flatMap(([name, column], index) => {
+        const cell = cells[index];
+        if (cell !== undefined) return [[name, unescapeCell(cell)]];
+        return column.default === undefined ? [[name, ""]] : [];
+      }),
+    );
   });
 }
 
 function defaultText(input: Input): string {
-  if (input.kind === "list") return rowsText(input.default, Object.keys(input.columns));
+  if (input.kind === "list") return rowsText(input.default, input.columns);
   return input.default ?? "";
 }
 
@@ -41,7 +66,7 @@ export function addressParts(inputs: Inputs, raw: Raw): [string, string][] {
   for (const [key, input] of Object.entries(inputs)) {
     const given = raw[key];
     if (given === undefined) continue;
-    const text = typeof given === "string" ? given : rowsText(given, input.kind === "list" ? Object.keys(input.columns) : []);
+    const text = typeof given === "string" ? given : input.kind === "list" ? rowsText(given, input.columns) : "";
     if (text !== defaultText(input)) parts.push([key, text]);
   }
   return parts;
@@ -54,7 +79,7 @@ export function rawFromAddress(id: string, inputs: Inputs, parameters: Iterable<
     if (!name.startsWith(`${id}.`)) continue;
     const key = name.slice(id.length + 1);
     const input = Object.hasOwn(inputs, key) ? inputs[key] : undefined;
-    raw[key] = input?.kind === "list" ? textRows(text, Object.keys(input.columns)) : text;
+    raw[key] = input?.kind === "list" ? textRows(text, input.columns) : text;
   }
   return raw;
 }
