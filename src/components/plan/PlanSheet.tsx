@@ -83,7 +83,8 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
             </figcaption>
           </figure>
           {sections.map((chain) => (
-            <figure class="drawing" key={chain.axis}>
+            // On paper the picture shows a box better, and the finished sizes are in their list.
+            <figure class={sections.length > 1 ? "drawing not-on-paper" : "drawing"} key={chain.axis}>
               <SectionDrawing chain={chain} view={view} />
               <figcaption>
                 The finished part, seen along its bends
