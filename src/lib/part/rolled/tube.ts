@@ -54,7 +54,13 @@ export function unrollTube(part: TubePart, seam: Seam): RolledSheet {
   };
 }
 
-/** @throws InputError at the place or the size of a hole that reaches over an end */
+/**
+ * Refuses a hole that reaches over an end of the surface.
+ *
+ * @param length - extent of the surface in that direction [mm]
+ * @param half - how far the hole reaches from its middle [mm]
+ * @throws InputError at its place, or at its size where it cannot fit anywhere
+ */
 export function within(hole: Hole, key: "x" | "y", length: number, half: number, from: string): void {
   const closeTo = 1e-9;
   const value = hole[key];
