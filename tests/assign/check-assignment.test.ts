@@ -1,6 +1,10 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkAssignment } from "../../src/lib/assign/check-assignment.ts";
 import type { Assignment, Question } from "../../src/lib/assign/definition.ts";
+import { ownQuestions } from "../../src/lib/assign/own-question.ts";
+import { InputError } from "../../src/lib/input-error.ts";
+import { worksheets } from "../../src/lib/registry.ts";
 import { bracket, catalogue, question, worksheetById } from "./shared.ts";
 
 const check = (assignment: Assignment, samples?: number) => checkAssignment(assignment, worksheetById, catalogue, samples);
@@ -223,5 +227,57 @@ describe("combinations that a calculator refuses", () => {
     expect(found.map(({ field }) => field)).toEqual(["questions.0.varied"]);
     expect(found[0]?.message).toContain("Thickness 3 mm, Inside radius 28 mm, Angle turned through 90°");
     expect(tried).toEqual([{ combinations: 201 * 2701 * 61, tried: 8 }]);
+  });
+});
+
+describe("any assignment at all", () => {
+  const text = fc.oneof(
+    fc.string({ maxLength: 12 }),
+    fc.constantFrom("1mm", "2mm", "0.5mm", "1/16in", "90deg", "16ga", "steel-cr", "2%"),
+  );
+  const word = fc.constantFrom(
+    "thickness",
+    "radius",
+    "angle",
+    "material",
+    "diameter",
+    "legs",
+    "legs.0.leg",
+    "blank",
+    "force",
+    "mass",
+  );
+  const name = fc.oneof(
+    word,
+    fc.constantFrom("__proto__", "constructor", "legs.-1.leg", "legs.0.toString", ""),
+    fc.string({ maxLength: 6 }),
+  );
+  const variation = fc.oneof(
+    fc.record({ from: text, to: text, step: text }),
+    fc.record({ choices: fc.array(text, { maxLength: 4 }) }),
+  );
+  const any: fc.Arbitrary<Question> = fc.record({
+    calculator: fc.oneof(fc.constantFrom(...worksheets.map(({ id }) => id)), fc.constantFrom("constructor", "")),
+    fixed: fc.dictionary(name, text, { maxKeys: 2 }),
+    varied: fc.dictionary(name, variation, { maxKeys: 2 }),
+    asked: fc.array(fc.record({ output: name, tolerance: text }), { maxLength: 2 }),
+  });
+
+  test("is looked through, and one that passes gives every student numbers", () => {
+    fc.assert(
+      fc.property(fc.array(any, { maxLength: 2 }), text, (questions, student) => {
+        const assignment = { title: "T", course: "C", questions };
+        const { problems: found, tried } = check(assignment, 5);
+        for (const { message, field } of found) expect(`${field} ${message}`).not.toMatch(/NaN|undefined|\[object/);
+        try {
+          ownQuestions(assignment, student, worksheetById, catalogue);
+        } catch (error) {
+          // A link can be opened unchecked: whatever is wrong with it is then said, not broken.
+          expect(error).toBeInstanceOf(InputError);
+          expect(found.length > 0 || tried.some((each) => each.tried < each.combinations)).toBe(true);
+        }
+      }),
+      { numRuns: 300 },
+    );
   });
 });

@@ -29,9 +29,13 @@ export interface Owner {
   readonly student: string;
 }
 
-/** The values that a variation offers. @throws InputError for a range that cannot be stepped through */
+/** The values that a variation offers. @throws InputError for one that offers none, such as a range that cannot be stepped through */
 export function variationSteps(inputs: Inputs, path: string, variation: Variation, field = `varied.${path}`): Steps {
-  if (!isRange(variation)) return { count: variation.choices.length, text: (index) => variation.choices[index] ?? "" };
+  if (!isRange(variation)) {
+    const { choices } = variation;
+    if (choices.length === 0) throw new InputError(field, path, say`${path} has no choices to draw from.`);
+    return { count: choices.length, text: (index) => choices[index] ?? "" };
+  }
   const place = placeAt(inputs, path);
   if (place?.input.kind !== "quantity")
     throw new InputError(field, path, say`${place?.label ?? path} is not a number, so it cannot vary in a range; name choices.`);
