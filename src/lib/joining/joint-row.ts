@@ -51,3 +51,6 @@ export function jointRow(row: { readonly joint: JointKind; readonly thickness: n
     ...size,
   };
 }
+
+/** A single joint lets the sheets turn on it; common practice. */
+export const leastJoints = 2;

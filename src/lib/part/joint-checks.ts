@@ -1,4 +1,5 @@
 import type { Catalogue } from "../catalogue.ts";
+import { leastJoints } from "../joining/joint-row.ts";
 import { jointSpacing } from "../joining/spot-spacing.ts";
 import { weldPair } from "../joining/weld-pair.ts";
 import { mm, say } from "../quantity/phrase.ts";
@@ -6,15 +7,16 @@ import { rivetDistances } from "../stock/rivet-spacing.ts";
 import { type Check, check, practice, shopRule } from "./check.ts";
 import type { FlatLayout, FlatTab } from "./flatten.ts";
 
-/** Distance from the middle of a joint to the nearest edge of its tab, and between neighbours [mm]. */
-function distances(tab: FlatTab): { readonly edge: number; readonly pitch: number | undefined } {
+/** Distance from the middle of a joint to the nearest edge of its tab [mm]. */
+function edgeOf(tab: FlatTab): number {
   const along = tab.axis === "x" ? "y" : "x";
-  const places = tab.joints.map(({ tab: at }) => at[along]).toSorted((a, b) => a - b);
-  const [first] = tab.joints;
-  const ends = places.length === 0 ? [] : [(places[0] as number) - tab.span.from, tab.span.to - (places.at(-1) as number)];
-  const side = first ? Math.abs(tab.end - first.tab[tab.axis]) : 0;
-  const gaps = places.slice(1).map((place, index) => place - (places[index] as number));
-  return { edge: Math.min(side, ...ends), pitch: gaps.length > 0 ? Math.min(...gaps) : undefined };
+  return Math.min(
+    ...tab.joints.flatMap(({ tab: at }) => [
+      Math.abs(tab.end - at[tab.axis]),
+      at[along] - tab.span.from,
+      tab.span.to - at[along],
+    ]),
+  );
 }
 
 /** Tabs that are welded or riveted: whether the metal takes it, the machine reaches, and the joints have metal around them. */
@@ -28,8 +30,7 @@ export function jointChecks(layout: FlatLayout, catalogue: Catalogue): readonly 
   const limits = spots
     ? jointSpacing(part.thickness)
     : { edge: rivetDistances.edge * rivet, pitch: rivetDistances.spacing * rivet };
-  const edge = Math.min(...tabs.map((each) => distances(each).edge));
-  const pitches = tabs.flatMap((each) => distances(each).pitch ?? []);
+  const edge = Math.min(...tabs.map(edgeOf));
   const checks: Check[] = [
     check({
       rule: spots ? "spot-lap" : "rivet-edge",
@@ -43,22 +44,18 @@ export function jointChecks(layout: FlatLayout, catalogue: Catalogue): readonly 
         : say`Nearer to the edge the rivet tears out. Make the tabs wider or the sides higher.`,
       ...practice,
     }),
-    ...(pitches.length === 0
-      ? []
-      : [
-          check({
-            rule: spots ? "spot-pitch" : "rivet-pitch",
-            label: spots ? "Spots on the tabs: pitch" : "Rivets on the tabs: pitch",
-            value: Math.min(...pitches),
-            limit: limits.pitch,
-            side: "least",
-            quantity: "length" as const,
-            why: spots
-              ? say`A spot too near the last one lets its current escape through it.`
-              : say`Rivets too near each other weaken the sheet between them.`,
-            ...practice,
-          }),
-        ]),
+    check({
+      rule: spots ? "spot-count" : "rivet-count",
+      label: spots ? "Spots on the shortest tab" : "Rivets on the shortest tab",
+      value: Math.min(...tabs.map(({ joints }) => joints.length)),
+      limit: leastJoints,
+      side: "least",
+      quantity: "count",
+      why: spots
+        ? say`A single spot lets the tab turn. Two take ${mm(limits.pitch)} between them, or the current of one escapes through the other, and ${mm(limits.edge)} to each end: make the sides higher.`
+        : say`A single rivet lets the tab turn. Two take ${mm(limits.pitch)} between them and ${mm(limits.edge)} to each end: make the sides higher.`,
+      ...practice,
+    }),
   ];
   if (!spots) return checks;
   const { verdict, reasons } = weldPair(part.material, part.material);

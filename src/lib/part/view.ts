@@ -23,6 +23,7 @@ interface Frame {
   readonly towards: Place;
 }
 
+/** Directions of the picture in space: to its right, upwards on it, and towards the eye, each of length 1. */
 export function frameOf({ from, above }: View): Frame {
   const [sin, cos] = [Math.sin(rad(from)), Math.cos(rad(from))];
   const [rise, level] = [Math.sin(rad(above)), Math.cos(rad(above))];

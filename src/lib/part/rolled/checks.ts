@@ -1,5 +1,6 @@
 import { fullPlasticMoment } from "../../bending/plastic-moment.ts";
 import type { Catalogue } from "../../catalogue.ts";
+import { leastJoints } from "../../joining/joint-row.ts";
 import { rivetSizeFor } from "../../joining/rivets.ts";
 import { leastHook, thickestFold } from "../../joining/seams.ts";
 import { jointSpacing } from "../../joining/spot-spacing.ts";
@@ -160,9 +161,6 @@ function rollChecks(sheet: RolledSheet, rolling: RollSettings, catalogue: Catalo
     );
   return checks;
 }
-
-/** Fewest spots or rivets that hold a lap shut. */
-const leastJoints = 2;
 
 function seamChecks({ part, seam, joints, depth, alongRolls }: RolledSheet, catalogue: Catalogue): Check[] {
   const { thickness, material } = part;
