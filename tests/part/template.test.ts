@@ -14,13 +14,13 @@ const rectangle = (width: number, depth: number) => ({
 });
 
 describe("the sheets of a template", () => {
-  test("fit both papers inside margins of 10 mm: A4 is 210 × 297, Letter 215.9 × 279.4", () => {
-    expect(papers.a4.width).toBeLessThanOrEqual(210 - 20);
-    expect(papers.a4.height).toBeLessThanOrEqual(297 - 20);
-    expect(papers.letter.width).toBeLessThanOrEqual(215.9 - 20);
-    expect(papers.letter.height).toBeLessThanOrEqual(279.4 - 20);
+  test("fit both papers inside the margins of 12 mm that pages have: A4 is 210 × 297, Letter 215.9 × 279.4", () => {
+    expect(papers.a4.width).toBeLessThanOrEqual(210 - 24);
+    expect(papers.a4.height).toBeLessThanOrEqual(297 - 24);
+    expect(papers.letter.width).toBeLessThanOrEqual(215.9 - 24);
+    expect(papers.letter.height).toBeLessThanOrEqual(279.4 - 24);
     // Whichever is in the printer: nothing is wider than the narrower paper, so nothing is scaled to fit.
-    expect(Math.max(papers.a4.width, papers.letter.width)).toBeLessThanOrEqual(210 - 20);
+    expect(Math.max(papers.a4.width, papers.letter.width)).toBeLessThanOrEqual(210 - 24);
   });
 
   test("one for a part that fits, two beside each other for one that is too wide", () => {

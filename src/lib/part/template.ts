@@ -1,10 +1,10 @@
 import type { FlatLayout, FlatPoint } from "./flatten.ts";
 import { inside, sidesOf } from "./geometry.ts";
 
-/** Papers a template is printed on, with what is left inside margins of 10 mm less a little for printers that round up [mm]. */
+/** Papers a template is printed on, with what is left inside the pages' margins of 12 mm, less a little for printers that round up [mm]. */
 export const papers = {
-  a4: { name: "A4", width: 188, height: 274 },
-  letter: { name: "Letter", width: 188, height: 256 },
+  a4: { name: "A4", width: 184, height: 270 },
+  letter: { name: "Letter", width: 184, height: 252 },
 } as const;
 export type PaperId = keyof typeof papers;
 
