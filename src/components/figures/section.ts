@@ -17,8 +17,14 @@ export function onPaper(view: View, x: number, z: number): Spot {
   return spot(view.origin.x + view.scale * (x * cos - z * sin), view.origin.y - view.scale * (x * sin + z * cos));
 }
 
+/** Panels in a row and the bend after each; none where the sheet goes straight on. */
+interface Section {
+  readonly panels: FoldedSection["panels"];
+  readonly bends: readonly (FoldedSection["bends"][number] | undefined)[];
+}
+
 /** Outline of the bent sheet in section. */
-export function sectionPath(section: FoldedSection, thickness: number, view: View): string {
+export function sectionPath(section: Section, thickness: number, view: View): string {
   const turned = view.turned ?? 0;
   const face = (offset: number) =>
     section.panels.map(({ start, end, heading }) => {

@@ -16,7 +16,7 @@ const digit = 7.3;
 const toSetting = 26;
 const toName = 22;
 const top = 26;
-const tallest = 240;
+const tallest = 210;
 const labelGap = 15;
 const uprightGap = 13;
 /** Where labels along the top and bottom may begin [units of the paper]. */

@@ -9,8 +9,13 @@ const tallest = 90;
 /** The part in section as one step of the order leaves it, and, ghosted, as it came to the brake. */
 export function StepDrawing({ chain, made, bend }: { chain: FlatChain; made: ReadonlySet<string>; bend: string }) {
   const turned = (also: boolean) => chain.bends.map(({ id }) => (made.has(id) || (also && id === bend) ? 1 : 0));
-  const before = fold(chain, turned(false));
-  const after = fold(chain, turned(true));
+  /** Bends that are still flat are left out of what is folded, so each is put back in its place. */
+  const section = (also: boolean) => {
+    const { panels, bends } = fold(chain, turned(also));
+    return { panels, bends: chain.bends.map(({ id }) => bends.find((each) => each.id === id)) };
+  };
+  const before = section(false);
+  const after = section(true);
   const { thickness } = chain.part;
   const points = [before, after].flatMap(({ panels }) => panels.flatMap(({ start, end }) => [start, end]));
   const xs = points.map(({ x }) => x);
@@ -23,7 +28,7 @@ export function StepDrawing({ chain, made, bend }: { chain: FlatChain; made: Rea
     scale,
     origin: spot(paperWidth / 2 - ((minX + maxX) / 2) * scale, height / 2 + ((minZ + maxZ) / 2) * scale),
   };
-  const at = after.bends.find(({ id }) => id === bend);
+  const at = after.bends.find((each) => each?.id === bend);
   const mark = at && onPaper(view, at.centre.x, at.centre.z);
   return (
     <Paper height={height} title={`The part in section after bend ${bend}`}>
