@@ -137,15 +137,24 @@ test("a calculator and the plan can be worked with the keyboard alone", async ({
   await expect.poll(focused).toBe("plan-north-1-leg");
 });
 
+/** Boxes have too many lists for one sheet of every paper; then the sheets are numbered. */
+const mostSheets: Readonly<Record<string, number>> = { Tray: 2, "Box with lid flanges": 2 };
+
 for (const { name, raw } of startingPoints)
-  test(`the plan from “${name}” prints on one sheet, A4 and Letter`, async ({ open }) => {
+  test(`the plan from “${name}” prints on ${mostSheets[name] ? "at most two sheets" : "one sheet"}, A4 and Letter`, async ({
+    open,
+  }) => {
     const page = await open(
       `/plan/?${queryText(addressParts(partInputs, raw).map(([key, text]) => [`plan.${key}`, text] as const))}`,
     );
     await page.locator("[data-plan][data-live]").waitFor();
+    // The code and the order of the bends come a moment later, and take room on the sheet.
+    await page.locator(".plan-code svg").waitFor();
+    if (await page.locator(".plan-bends").count()) await page.locator(".plan-order").waitFor();
     for (const format of ["A4", "Letter"]) {
       const pdf = await page.pdf({ format });
-      expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
+      const sheets = pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length;
+      expect(sheets, format).toBeLessThanOrEqual(mostSheets[name] ?? 1);
     }
   });
 

@@ -6,7 +6,7 @@ import { away, mid, Paper, paperWidth, spot, Text } from "../figures/pen.tsx";
 import { onPaper, sectionPath } from "../figures/section.ts";
 
 const margin = 64;
-const tallest = 100;
+const tallest = 88;
 /** Of the letters above their line, from one line to the next, and what is left free round everything. */
 const textHeight = 12;
 const lineHeight = 19;
