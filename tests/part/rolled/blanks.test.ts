@@ -159,6 +159,8 @@ describe("rolled up again", () => {
           const y = up * height;
           const diameter = large + (small - large) * up;
           const x = round * Math.PI * diameter;
+          // Farther round than any form takes.
+          fc.pre(x < 5000);
           const sheet = sheetOf({ ...raw, holes: [hole(x, y, 0.5)] });
           const [made] = sheet.holes;
           const place = rollUp(sheet, { x: made?.flatX ?? 0, y: made?.flatY ?? 0 });
