@@ -9,6 +9,7 @@ import { siteUnderTest } from "./site.ts";
 const requiredSuites = [
   "calc",
   "catalogue",
+  "display",
   "equations",
   "glossary",
   "part",

@@ -62,6 +62,11 @@ const reference: readonly SitePage[] = [
   { path: "/sources/", title: "Sources", about: "Where each formula and number was read, or that it is from memory." },
   { path: "/safety/", title: "Safety", about: "All standing cautions in one place." },
   { path: "/glossary/", title: "Glossary", about: "Trade terms in plain words." },
+  {
+    path: "/display/",
+    title: "Shop display",
+    about: "For a touch screen on the wall: limits, cautions and one number of each machine, in large letters.",
+  },
 ];
 
 /** The pages below `/tables/`, in the order of its list. */

@@ -49,7 +49,7 @@ export interface TextInput extends Described {
   readonly default?: string;
 }
 
-type Cell = QuantityInput | ChoiceInput | TextInput;
+export type Cell = QuantityInput | ChoiceInput | TextInput;
 
 export interface ListInput extends Described {
   readonly kind: "list";

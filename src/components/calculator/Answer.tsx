@@ -33,7 +33,7 @@ function plusMinus({ sheet, answer, view }: Shown, output: Output): string | und
 }
 
 /** A value, together with the upper end of its range where it begins one. */
-function lookOf({ sheet, answer, view }: Shown, output: Output, value: unknown): OutputLook {
+export function lookOf({ sheet, answer, view }: Shown, output: Output, value: unknown): OutputLook {
   const look = outputLook(output, value, view);
   if (output.kind !== "quantity" || !output.upTo) return look;
   const end = sheet.outputs[output.upTo];

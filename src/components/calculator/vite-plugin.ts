@@ -81,6 +81,8 @@ const groups = [
     test: /src[\\/]components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|embed-height|Ways|command-line)[\w-]+\.tsx?$/,
     priority: 2,
   },
+  // Apart, for the pages that need it without a calculator.
+  { name: "preact", test: /node_modules[\\/]preact[\\/]/, priority: 4 },
   { name: "drawing", test: /src[\\/]components[\\/]drawings[\\/]parts[\\/]/, priority: 1 },
 ];
 
