@@ -87,8 +87,8 @@ export function Display(props: DisplayProps) {
   const [failed, setFailed] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   const idle = useRef<Idle>();
-  const now = useRef({ settings, atRest });
-  now.current = { settings, atRest };
+  const now = useRef({ settings, atRest, facts });
+  now.current = { settings, atRest, facts };
 
   useEffect(() => {
     const forget = () => {
@@ -103,7 +103,7 @@ export function Display(props: DisplayProps) {
     const watch = watchIdle(idleTimes(now.current.settings), { warn: setSoon, forget, rest: setCard });
     idle.current = watch;
     const touched = (event: Event) => {
-      if (!watch.isResting()) {
+      if (!watch.isResting() || !now.current.facts) {
         watch.touch();
         return;
       }

@@ -118,7 +118,7 @@ export const texts = {
   startUnits: "Everybody starts with",
   site: "Address for phones",
   siteHow: (example: string) => `Set it once by opening this page as ${example}`,
-  sitePage: "the one of this page",
+  sitePage: "The one of this page",
   done: "Done",
   refused: (what: string) => `Not a setting of this screen: ${what}`,
 
