@@ -144,6 +144,49 @@ describe("cutting, lifting and joining", () => {
   });
 });
 
+describe("pieces spot-welded to the part", () => {
+  const spots = (rows: readonly Record<string, string>[], fields: Raw = {}) =>
+    form({ width: "120mm", depth: "100mm", attachments: rows, ...fields });
+  const spot = (x: number, y: number, fields: Record<string, string> = {}) => ({
+    panel: "base",
+    x: `${x}mm`,
+    y: `${y}mm`,
+    ...fields,
+  });
+
+  test("steel to steel is welded, steel to aluminium is refused with what to do instead", () => {
+    expect(only(spots([spot(60, 50)]), "weldability").ok).toBe(true);
+    const refused = only(spots([spot(60, 50, { metal: "steel" })], { material: "al-3003-h14" }), "weldability");
+    expect(refused.ok).toBe(false);
+    expect(phraseText(refused.why)).toMatch(/Aluminium 3003.* to Cold-rolled low-carbon steel.*Use rivets/);
+  });
+
+  test("a sheet more than three times as thick breaks the ratio (ISO 14373, scope)", () => {
+    expect(only(spots([spot(60, 50, { thickness: "3mm" })]), "weld-thickness-ratio")).toMatchObject({ ok: true, value: 3 });
+    expect(only(spots([spot(60, 50, { thickness: "3.2mm" })]), "weld-thickness-ratio").ok).toBe(false);
+    expect(only(spots([spot(60, 50, { thickness: "0.3mm" })]), "weld-thickness-ratio").ok).toBe(false);
+  });
+
+  test("spots too near each other or the edge break pitch and edge distance; d = 5√t", () => {
+    // 1 mm sheet: d = 5 mm, edge 2 d = 10, pitch the larger of 10 t, 12.7 and 3 d = 15.
+    expect(only(spots([spot(9, 50), spot(60, 50)]), "spot-lap")).toMatchObject({ ok: false, value: 9, limit: 10 });
+    expect(only(spots([spot(40, 50), spot(54, 50)]), "spot-pitch")).toMatchObject({ ok: false, value: 14, limit: 15 });
+    expect(only(spots([spot(40, 50), spot(56, 50)]), "spot-pitch").ok).toBe(true);
+  });
+
+  test("are marked on the blank and scribed with the rest", () => {
+    const { plan } = planFrom(spots([spot(40, 50)]), catalogue);
+    expect(plan?.scribe.filter(({ kind }) => kind === "spot").map(({ distance }) => distance)).toEqual([50, 40]);
+    expect(plan?.layout.attachments[0]).toMatchObject({ flatX: 40, flatY: 50 });
+  });
+
+  test("off the part are refused at their field", () => {
+    const { problems } = planFrom(spots([spot(130, 50)]), catalogue);
+    expect(problems[0]?.field).toBe("attachments.0.x");
+    expect(problems[0]?.message).toMatch(/^Spot 1 must lie on Base/);
+  });
+});
+
 test("every check says what it is, in words with a source", () => {
   const all = checksOf(
     form({

@@ -48,6 +48,10 @@ describe("the part file", () => {
       ...bracket,
       sides: { north: [{ leg: "30mm" }], east: [{ leg: "30mm", edge: { kind: "open", width: "6mm", gap: "1mm", way: "down" } }] },
       corners: { gap: "0.5mm", relief: "notch", tabs: "north-south", tabWidth: "10mm", tabJoint: "rivets" },
+      spots: [
+        { panel: "base", x: "20mm", y: "20mm" },
+        { panel: "base", x: "40mm", y: "20mm", metal: "stainless", thickness: "1mm" },
+      ],
       holes: [
         { panel: "base", x: "12mm", y: "10mm", diameter: "5mm" },
         { panel: "base", shape: "slot", x: "30mm", y: "20mm", width: "12mm", height: "4mm", turn: "30deg" },

@@ -83,4 +83,14 @@ test("the plan of the cover has its holes on the circle, its flanges, and its ch
   await expect.poll(() => page.locator(".plan-holes tbody tr").count()).toBeGreaterThanOrEqual(8);
   await expect.poll(() => page.locator(".plan-checks").textContent()).toMatch(/4\.00 mm punch with its die B/);
   await expect.poll(() => page.locator(".plan-title").textContent()).toContain("120.00 mm");
+
+  // The steel clip: the plan refuses the weld as the joining pages do.
+  await page.getByText("Pieces spot-welded to it").first().click();
+  await page.locator("#plan-attachments-add").click();
+  await page.locator("#plan-attachments-0-x").fill("20");
+  await page.locator("#plan-attachments-0-y").fill("20");
+  await page.locator("#plan-attachments-0-metal").selectOption("steel");
+  await expect
+    .poll(() => page.locator(".plan-checks .broken").allTextContents())
+    .toEqual(expect.arrayContaining([expect.stringMatching(/metals that a small welder joins.*Use rivets/)]));
 });

@@ -94,6 +94,9 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
           const off = (Math.min(along, across) / 2) * scale * 0.7 + 2;
           return <Text key={number} spot={spot(centre.x + off, centre.y - off)} lines={String(number)} kind="size" />;
         })}
+      {layout.attachments.map(({ number, flatX, flatY }) => (
+        <Cross key={`spot ${number}`} point={place(flatX, flatY)} reach={4} />
+      ))}
       {layout.tabs.flatMap(({ id, joints }) =>
         joints.flatMap(({ tab, wall }, index) =>
           [tab, wall].map((point, which) => <Cross key={`${id} ${index} ${which}`} point={place(point.x, point.y)} reach={3} />),

@@ -47,6 +47,7 @@ const groups: readonly { readonly title: string; readonly keys: readonly Key[]; 
   { title: "Corners", keys: ["cornerGap", "relief", "tabs", "tabWidth", "tabJoint"] },
   { title: "Holes", keys: ["holes"] },
   { title: "Square, rectangular and slotted holes, hole circles", keys: ["cutouts", "circles"], folded: true },
+  { title: "Pieces spot-welded to it", keys: ["attachments"], folded: true },
   { title: "Bend data", keys: ["bendData", "kFactor", "hardness", ...bendDataKeys.slice(1)] },
   { title: "Marking", keys: ["marking"] },
 ];
@@ -68,6 +69,7 @@ const kindOfKey = new Map<Key, readonly PartKind[]>([
       "tabs",
       "tabWidth",
       "tabJoint",
+      "attachments",
     ] as const
   ).map((key): [Key, readonly PartKind[]] => [key, ["folded"]]),
   ...([...bendDataKeys, "kFactor", "hardness"] as const).map((key): [Key, readonly PartKind[]] => [key, ["folded"]]),

@@ -1,4 +1,5 @@
 import type { Catalogue } from "../catalogue.ts";
+import { attachmentChecks } from "./attachment-checks.ts";
 import { bendChecks } from "./bend-checks.ts";
 import type { Check } from "./check.ts";
 import { cornerChecks } from "./corner-checks.ts";
@@ -17,6 +18,7 @@ export function checkPart(layout: FlatLayout, catalogue: Catalogue): readonly Ch
     ...cornerChecks(layout),
     ...holeChecks(layout, catalogue),
     ...jointChecks(layout, catalogue),
+    ...attachmentChecks(layout, catalogue),
     ...cutChecks(layout, catalogue),
     ...stockChecks(layout, catalogue),
   ];

@@ -111,6 +111,14 @@ export function drawingOf({ layout, bends }: { readonly layout: FlatLayout; read
         }),
       ),
       ...holesOut.map(({ centre, radius }): Mark => ({ kind: "cross", centre, reach: radius + beyondHole })),
+      ...layout.attachments.map(
+        ({ flatX, flatY, number }): Mark => ({
+          kind: "cross",
+          centre: { x: flatX, y: flatY },
+          reach: markReach,
+          name: `spot ${number}`,
+        }),
+      ),
       ...layout.tabs.flatMap(({ joints }) =>
         joints.flatMap(({ tab, wall }) => [tab, wall].map((centre): Mark => ({ kind: "cross", centre, reach: markReach }))),
       ),

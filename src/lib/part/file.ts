@@ -14,7 +14,7 @@ const commonKeys = ["version", "kind", "name", "material", "thickness", "holes",
 
 /** What the file of each kind of part may hold beside these. */
 const kindKeys: Readonly<Record<PartKind, readonly string[]>> = {
-  folded: ["radius", "measured", "base", "sides", "edges", "corners", "bendData", "kFactor", "hardness", "measuredBend"],
+  folded: ["radius", "measured", "base", "sides", "edges", "corners", "spots", "bendData", "kFactor", "hardness", "measuredBend"],
   tube: ["measured", "tube"],
   cone: ["cone"],
 };
@@ -82,6 +82,7 @@ const edgeKeys = ["kind", "width", "gap", "way"] as const;
 const legKeys = ["leg", "angle", "way", "radius"] as const;
 const holeKeys = ["panel", "x", "y", "diameter"] as const;
 const cutoutKeys = ["panel", "shape", "x", "y", "width", "height", "turn"] as const;
+const spotKeys = ["panel", "x", "y", "metal", "thickness"] as const;
 /** A hole circle is told by the diameter of its circle. */
 const circleKeys = ["panel", "x", "y", "circle", "count", "start", "diameter"] as const;
 
@@ -169,6 +170,10 @@ export function rawFromPart(parsed: unknown): Raw {
     for (const [key, input] of Object.entries(cornerKeys))
       if (corners[key] !== undefined) raw[input] = text(corners[key], `corners.${key}`);
   }
+  if (file.spots !== undefined)
+    raw.attachments = list(file.spots, "spots").map((spot, index) =>
+      cells(object(spot, `spots.${index}`, spotKeys), `spots.${index}`, spotKeys),
+    );
   if (file.holes !== undefined) readHoles(list(file.holes, "holes"), raw);
 
   if (file.measuredBend !== undefined) {
@@ -308,6 +313,7 @@ export function partFileFrom(raw: Raw): Json {
     sides,
     ...(Object.keys(baseEdges).length > 0 && { edges: baseEdges }),
     ...(Object.keys(corners).length > 0 && { corners }),
+    ...(rows("attachments").length > 0 && { spots: rows("attachments").map((spot) => filled(spot, spotKeys)) }),
     ...(holes.length > 0 && { holes }),
     ...simple("bendData"),
     ...(given("bendData") === "neutral-line" && simple("kFactor")),

@@ -4,7 +4,7 @@ import { usualLegEnd } from "../bending/symbols.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
 import { atLeast, atMost, say } from "../quantity/phrase.ts";
-import type { Axis, Bend, Chain, Edge, Hole, Panel, Part } from "./model.ts";
+import type { Attachment, Axis, Bend, Chain, Edge, Hole, Panel, Part } from "./model.ts";
 import { type FlatCorner, type FlatPiece, type FlatPoint, type FlatTab, type Span, trace } from "./outline.ts";
 
 export type { FlatCorner, FlatPiece, FlatPoint, FlatTab, Span } from "./outline.ts";
@@ -38,6 +38,12 @@ export interface FlatHole extends Hole {
   readonly flatTurn: number;
 }
 
+/** A spot of a piece welded on, on the blank [mm]. */
+export interface FlatAttachment extends Attachment {
+  readonly flatX: number;
+  readonly flatY: number;
+}
+
 /** One chain unbent. `along` runs with it from its datum edge. */
 export interface FlatChain extends Chain {
   readonly part: Part;
@@ -56,6 +62,7 @@ export interface FlatLayout {
   readonly width: number;
   readonly depth: number;
   readonly holes: readonly FlatHole[];
+  readonly attachments: readonly FlatAttachment[];
   /** Edge of the blank, anticlockwise from its south-west, relief holes not taken out. */
   readonly outline: readonly FlatPoint[];
   readonly corners: readonly FlatCorner[];
@@ -146,6 +153,10 @@ export function flatten(part: Part): FlatLayout {
     width: of("x")?.along ?? part.base.x,
     depth: of("y")?.along ?? part.base.y,
     holes: part.holes.map((hole) => placeHole(part, chains, frame, hole)),
+    attachments: part.attachments.map((spot) => {
+      const { flatX, flatY } = placeHole(part, chains, frame, { ...spot, ...aSpot }, "Spot");
+      return { ...spot, flatX, flatY };
+    }),
     ...trace(part, chains, frame, tabAllowance),
   };
 }
@@ -175,7 +186,10 @@ export function holeReach({ shape, width, height, turn }: Hole): { readonly x: n
   return { x: (width * cos + height * sin) / 2, y: (width * sin + height * cos) / 2 };
 }
 
-function placeHole(part: Part, chains: readonly FlatChain[], frame: Frame, hole: Hole): FlatHole {
+/** A spot is placed as a hole of no size is. */
+const aSpot = { shape: "round", width: 0, height: 0, turn: 0 } as const;
+
+function placeHole(part: Part, chains: readonly FlatChain[], frame: Frame, hole: Hole, called = "Hole"): FlatHole {
   const at = hole.field;
   const chain = chains.find(({ panels }) => panels.some(({ id }) => id === hole.panel));
   const panel = chain?.panels.find(({ id }) => id === hole.panel);
@@ -184,7 +198,7 @@ function placeHole(part: Part, chains: readonly FlatChain[], frame: Frame, hole:
     throw new InputError(
       `${at}.panel`,
       hole.panel,
-      say`Hole ${hole.number} must be on a panel of this part: ${[...ids].join(", ")}; it is on “${hole.panel}”.`,
+      say`${called} ${hole.number} must be on a panel of this part: ${[...ids].join(", ")}; it is on “${hole.panel}”.`,
     );
   }
   const isBase = panel.id === "base";
@@ -199,13 +213,13 @@ function placeHole(part: Part, chains: readonly FlatChain[], frame: Frame, hole:
       throw new InputError(
         `${at}.${at.startsWith("cutouts") ? (key === "x" ? "width" : "height") : "diameter"}`,
         hole.width,
-        say`Hole ${hole.number} must fit on its panel, ${atMost(length)} across; its ${size} is ${exactly(key === "x" ? hole.width : hole.height, "length")}.`,
+        say`${called} ${hole.number} must fit on its panel, ${atMost(length)} across; its ${size} is ${exactly(key === "x" ? hole.width : hole.height, "length")}.`,
       );
     }
     throw new InputError(
       `${at}.${key}`,
       value,
-      say`Hole ${hole.number} must lie on ${panelName(panel.id)}: its centre from ${atLeast(half)} to ${atMost(length - half)} ${from}; it is ${exactly(value, "length")}.`,
+      say`${called} ${hole.number} must lie on ${panelName(panel.id)}: its centre from ${atLeast(half)} to ${atMost(length - half)} ${from}; it is ${exactly(value, "length")}.`,
     );
   };
   if (isBase) {

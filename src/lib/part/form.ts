@@ -46,6 +46,15 @@ export const reliefs = {
 } as const;
 export type ReliefKind = keyof typeof reliefs;
 
+/** What may be welded to a part, by kinds that weld alike; each stands for one metal of the list. */
+export const attachedMetals = {
+  steel: "steel",
+  galvanised: "galvanised steel",
+  stainless: "stainless steel",
+  aluminium: "aluminium",
+  copper: "copper or brass",
+} as const;
+
 const holePlaces =
   "On the base, x runs from the west edge and y from the south edge. On a leg, x runs along its bend and y from that bend outwards. Measured as the sizes are. On a tube or cone, which have the one panel “base”, x runs round the part from the seam, in the middle of the thickness, and y along the axis; on a cone from its large end.";
 
@@ -231,6 +240,22 @@ export const partInputs = {
     maxRows: 12,
     default: [],
     help: "Angles from the x direction, anticlockwise.",
+  },
+  attachments: {
+    kind: "list",
+    label: "Pieces spot-welded to it",
+    rowName: "pieces",
+    columns: {
+      panel: { kind: "text", label: "Panel", maxLength: 12, default: "base" },
+      x: { ...place, label: "x, along" },
+      y: { ...place, label: "y, outwards" },
+      metal: { kind: "choice", label: "Its metal", choices: attachedMetals, whenEmpty: "the part's own" },
+      thickness: { ...symbols.thickness, kind: "quantity", label: "Its thickness", whenEmpty: "the part's own" },
+    },
+    minRows: 0,
+    maxRows: 24,
+    default: [],
+    help: `One row for each spot: where it is, and what lies on the sheet there. ${holePlaces}`,
   },
   bendData: { ...methodInputs.method, label: "Bend data" },
   kFactor: methodInputs.kFactor,

@@ -3,13 +3,13 @@ import { foldedEdge } from "../bending/folded-edge.ts";
 import { type BendFit, measuredBends } from "../bending/measured-bends.ts";
 import { allowanceBy, type BendMethod, type MethodChoice } from "../bending/methods.ts";
 import { type FoldedEdgeKind, type LegEnd, usualLegEnd } from "../bending/symbols.ts";
-import type { Catalogue, Material, MeasuredBend } from "../catalogue.ts";
+import type { Catalogue, Material, MaterialId, MeasuredBend } from "../catalogue.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
 import { holeCircle } from "../marking/hole-circle.ts";
 import { listed, mm, say } from "../quantity/phrase.ts";
 import { materialWith } from "../stock/material.ts";
-import { type PartValues, type ReliefKind, type Side, sideNames, type Way } from "./form.ts";
+import { type attachedMetals, type PartValues, type ReliefKind, type Side, sideNames, type Way } from "./form.ts";
 
 /** Flat part of the finished piece between two bends, or between a bend and an edge. */
 export interface Panel {
@@ -66,6 +66,19 @@ export interface Hole {
   readonly turn: number;
 }
 
+/** One spot of a piece welded to the part. */
+export interface Attachment {
+  /** 1 for the first of the part. */
+  readonly number: number;
+  readonly field: string;
+  readonly panel: string;
+  readonly x: number;
+  readonly y: number;
+  readonly material: Material;
+  /** [mm] */
+  readonly thickness: number;
+}
+
 /** How bends are worked out for this part, and how well that is known. */
 export interface BendData {
   readonly method: BendMethod;
@@ -119,12 +132,22 @@ export interface Part {
   readonly chains: readonly Chain[];
   readonly corners: Corners;
   readonly holes: readonly Hole[];
+  readonly attachments: readonly Attachment[];
   readonly bendData: BendData;
   readonly marking: PartValues["marking"];
   readonly quantity: number;
 }
 
 export type Axis = "x" | "y";
+
+/** The metal that stands for each kind of piece welded on. */
+const metalOf: Readonly<Record<keyof typeof attachedMetals, MaterialId>> = {
+  steel: "steel-cr",
+  galvanised: "steel-galv",
+  stainless: "stainless-304",
+  aluminium: "al-1100-h14",
+  copper: "copper-soft",
+};
 
 /** The sides at the start and the end of a chain. */
 export const chainEnds = { y: { start: "south", end: "north" }, x: { start: "west", end: "east" } } as const;
@@ -313,6 +336,15 @@ export function partFrom(values: PartValues, catalogue: Catalogue): Part {
       }),
     },
     holes: holesOf(values),
+    attachments: values.attachments.map(({ panel, x, y, metal, thickness }, index) => ({
+      number: index + 1,
+      field: `attachments.${index}`,
+      panel,
+      x,
+      y,
+      material: materialWith(catalogue, metal === undefined ? values.material : metalOf[metal], {}),
+      thickness: thickness ?? values.thickness,
+    })),
     bendData: { method: values.bendData, choice, ...(measured && { measured }), measuredHere: here },
     marking: values.marking,
     quantity: values.quantity,

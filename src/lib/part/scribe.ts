@@ -117,6 +117,7 @@ export function scribeList(layout: FlatLayout): readonly ScribeLine[] {
     add("x", { distance: point.x, kind, for: [served] });
   };
   for (const hole of layout.holes) cross({ x: hole.flatX, y: hole.flatY }, "hole", String(hole.number));
+  for (const { number, flatX, flatY } of layout.attachments) cross({ x: flatX, y: flatY }, "spot", `spot ${number}`);
   for (const { id, joints } of layout.tabs)
     for (const { tab, wall } of joints) {
       cross(tab, "spot", id);

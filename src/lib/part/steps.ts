@@ -49,6 +49,10 @@ export function stepsFor({ layout, scribe, blank, practice, order }: Known): Phr
         ? say`Drill the tabs and the sides together at their marks and rivet them.`
         : say`Spot-weld the tabs to the sides at their marks, after a test coupon of the same two sheets has passed.`,
     );
+  if (layout.attachments.length > 0)
+    steps.push(
+      say`Spot-weld the pieces at their marks, after a test coupon of the same two sheets has passed; where a check refuses the metals, rivet them.`,
+    );
   steps.push(say`Measure every finished size and write it beside the one wanted.`);
   return steps;
 }
