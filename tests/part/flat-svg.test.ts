@@ -2,6 +2,7 @@ import { type DefaultTreeAdapterTypes, parseFragment } from "parse5";
 import { describe, expect, test } from "vitest";
 import { loadCatalogue } from "../../src/catalogue/load.ts";
 import type { Raw } from "../../src/lib/inputs.ts";
+import { fullSize } from "../../src/lib/part/drawing.ts";
 import { flatSvg } from "../../src/lib/part/flat-svg.ts";
 import { type Plan, planFrom } from "../../src/lib/part/plan.ts";
 import { form, up } from "./samples.ts";
@@ -53,7 +54,7 @@ const tray = planned(
 );
 
 describe("the flat drawing as a file", () => {
-  const text = flatSvg(tray);
+  const text = flatSvg(fullSize(tray));
   const all = elements(text);
   const svg = all.find(({ tagName }) => tagName === "svg") as Element;
   const group = (id: string) => {
@@ -121,7 +122,7 @@ describe("the flat drawing as a file", () => {
   });
 
   test("leaves out what a part has not", () => {
-    const flat = flatSvg(planned(form({ width: "80mm", depth: "50mm" })));
+    const flat = flatSvg(fullSize(planned(form({ width: "80mm", depth: "50mm" }))));
     expect([...flat.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id)).toEqual(["outline"]);
   });
 });

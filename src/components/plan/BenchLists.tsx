@@ -5,8 +5,8 @@ import type { HoleStep, NotchStep, PunchStep } from "../../lib/part/punch-list.t
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
 
-interface Props {
-  readonly plan: Plan;
+interface Props<Key extends keyof Plan> {
+  readonly plan: Pick<Plan, Key>;
   readonly view: LengthView;
 }
 
@@ -26,7 +26,7 @@ function fallen({ off, times: count }: ShearSetting, of: CutPieces["of"]): strin
 const grainWords = { x: "west to east", y: "south to north" } as const;
 
 /** Sizes to shear and the settings of the stop, in order. */
-export function CutList({ plan, view }: Props) {
+export function CutList({ plan, view }: Props<"cuts">) {
   const { sheet, pieces } = plan.cuts;
   const bare = bareIn(view);
   const rough = (value: number) => showQuantity(value, "length", view).number;
@@ -113,7 +113,7 @@ function guideWords({ guide: { x, y } }: NotchStep, bare: (value: number) => str
 }
 
 /** Reliefs, holes and notches, in order, each with its tool. */
-export function PunchTable({ plan, view }: Props) {
+export function PunchTable({ plan, view }: Props<"punching" | "corners">) {
   if (plan.punching.length === 0) return null;
   const bare = bareIn(view);
   return (
@@ -170,18 +170,18 @@ function SpotWords({ joints, view }: { joints: Extract<JointSettings, { kind: "s
 }
 
 /** How the tabs are joined to the sides they lie on. */
-export function JointTable({ plan, view }: Props) {
+export function JointTable({ plan, view, title = "Joining the tabs" }: Props<"joints"> & { readonly title?: string }) {
   const { joints } = plan;
   if (!joints) return null;
   const size = sizeIn(view);
   return (
     <section class="plan-joints">
-      <h3>Joining the tabs</h3>
+      <h3>{title}</h3>
       {joints.kind === "spots" ? (
         <SpotWords joints={joints} view={view} />
       ) : (
         <SheetTable
-          caption="Drill through tab and side together, take the burr off between them, then rivet"
+          caption="Drill through both layers together, take the burr off between them, then rivet"
           head={["Joints", "Rivet", "Drill", "Grip", "Solid rivet, length"]}
           rows={[
             [
@@ -200,7 +200,7 @@ export function JointTable({ plan, view }: Props) {
 }
 
 /** Strips to bend before the part, with room for what they measure. */
-export function PracticeTables({ plan, view }: Props) {
+export function PracticeTables({ plan, view }: Props<"practice">) {
   if (plan.practice.length === 0) return null;
   const size = sizeIn(view);
   return (

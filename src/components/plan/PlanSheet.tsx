@@ -101,7 +101,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
           order={plan.order && "steps" in plan.order ? plan.order.steps : undefined}
         />
 
-        <TakeAlong plan={plan} view={view} />
+        <TakeAlong sheet={async () => (await import("../../lib/part/drawing.ts")).fullSize(plan)} view={view} />
         <PracticeTables plan={plan} view={view} />
         <CutList plan={plan} view={view} />
 

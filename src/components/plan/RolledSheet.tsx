@@ -1,11 +1,12 @@
 import type { RolledPlan } from "../../lib/part/rolled/plan.ts";
 import { formatNumber, formatQuantity, showQuantity } from "../../lib/quantity/format.ts";
-import { sizeWords } from "./BenchLists.tsx";
+import { CutList, JointTable, PunchTable, sizeWords } from "./BenchLists.tsx";
 import { mostNumbered } from "./FlatDrawing.tsx";
 import { PlanCode } from "./PlanCode.tsx";
 import { FinishedRolled, RolledBlankDrawing } from "./RolledDrawing.tsx";
 import { BeforeYouStart, Checks, Entry, Remarks, type SheetProps, Steps, settingColumns, Verdict } from "./SheetParts.tsx";
 import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
+import { TakeAlong } from "./TakeAlong.tsx";
 
 const kindWords = { tube: "rolled tube", cone: "rolled cone" } as const;
 const seamWords = { butt: "butted", lap: "lap", grooved: "grooved", standing: "standing" } as const;
@@ -94,6 +95,9 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
           </figure>
         </div>
 
+        <TakeAlong sheet={async () => (await import("../../lib/part/rolled/full-size.ts")).rolledFullSize(plan)} view={view} />
+        <CutList plan={plan} view={view} />
+
         {strip && (
           <section class="plan-practice">
             <h3>Trial strips first</h3>
@@ -157,6 +161,8 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
           </section>
         )}
 
+        <PunchTable plan={{ ...plan, corners: [] }} view={view} />
+
         {rolling.settings.length > 0 && (
           <section class="plan-rolls">
             <h3>At the rolls</h3>
@@ -184,6 +190,8 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
             />
           </section>
         )}
+
+        <JointTable plan={plan} view={view} title="Joining the seam" />
 
         <section class="plan-sizes">
           <h3>Finished sizes</h3>

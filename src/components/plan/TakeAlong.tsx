@@ -1,5 +1,5 @@
 import { useRef } from "preact/hooks";
-import type { Plan } from "../../lib/part/plan.ts";
+import type { FullSize } from "../../lib/part/drawing.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { saveFile } from "./save-file.ts";
 
@@ -13,15 +13,16 @@ function fileName(name: string, ending: string): string {
 }
 
 /** What the flat layout is good for away from this page; few want it, so it is fetched when it is asked for. */
-export function TakeAlong({ plan, view }: { readonly plan: Plan; readonly view: LengthView }) {
+export function TakeAlong({ sheet, view }: { readonly sheet: () => Promise<FullSize>; readonly view: LengthView }) {
   const opener = useRef<HTMLButtonElement>(null);
   const open = async () => {
     const { openTemplate } = await import("./template-view.tsx");
-    openTemplate(plan, view, () => opener.current?.focus());
+    openTemplate(await sheet(), view, () => opener.current?.focus());
   };
   const download = async () => {
     const { flatSvg } = await import("../../lib/part/flat-svg.ts");
-    saveFile(fileName(`${plan.part.name} flat`, "svg"), "image/svg+xml", flatSvg(plan));
+    const made = await sheet();
+    saveFile(fileName(`${made.name} flat`, "svg"), "image/svg+xml", flatSvg(made));
   };
   return (
     <div class="take-along not-on-paper needs-script">

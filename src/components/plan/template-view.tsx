@@ -1,8 +1,7 @@
 import { render } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
-import { type Drawing, drawingOf, type LayerId, layers, lineStyles, type Mark, pathData } from "../../lib/part/drawing.ts";
+import { type FullSize, type LayerId, layers, lineStyles, type Mark, pathData } from "../../lib/part/drawing.ts";
 import type { FlatPoint } from "../../lib/part/flatten.ts";
-import type { Plan } from "../../lib/part/plan.ts";
 import { barLength, overlap, type PaperId, papers, type Tile, type Tiling, tileHead, tiling } from "../../lib/part/template.ts";
 import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 
@@ -120,7 +119,7 @@ function CutMarks({ tile: { joins }, size: { width, height } }: { tile: Tile; si
 
 const numberWords = ({ row, column }: Tile, { rows, columns }: Tiling) => `row ${row} of ${rows}, column ${column} of ${columns}`;
 
-function Sheet({ plan, drawing, tiles, tile }: { plan: Plan; drawing: Drawing; tiles: Tiling; tile: Tile }) {
+function Sheet({ sheet, tiles, tile }: { sheet: FullSize; tiles: Tiling; tile: Tile }) {
   const { width, height } = tiles;
   const size = { width, height };
   const place: Put = ({ x, y }) => ({ x: x - tile.x, y: height - (y - tile.y) });
@@ -133,14 +132,14 @@ function Sheet({ plan, drawing, tiles, tile }: { plan: Plan; drawing: Drawing; t
       width={`${width}mm`}
       height={`${whole}mm`}
       role="img"
-      aria-label={`Template of ${plan.part.name}, ${number}`}
+      aria-label={`Template of ${sheet.name}, ${number}`}
     >
       <rect width={width} height={whole} fill="#fff" />
       <Words x={0} y={4} size={4}>
-        {plan.part.name.length > 36 ? `${plan.part.name.slice(0, 35)}…` : plan.part.name}
+        {sheet.name.length > 36 ? `${sheet.name.slice(0, 35)}…` : sheet.name}
       </Words>
       <Words x={0} y={8.4}>
-        {`Front face up, ${number}.`}
+        {`${sheet.face.charAt(0).toUpperCase()}${sheet.face.slice(1)}, ${number}.`}
       </Words>
       <Words x={0} y={12.4}>
         {tiles.tiles.length > 1 ? "Cut along the dashed lines; join outline to outline." : "Glue it on, outline to edge."}
@@ -152,7 +151,7 @@ function Sheet({ plan, drawing, tiles, tile }: { plan: Plan; drawing: Drawing; t
       {/* biome-ignore lint/a11y/noSvgWithoutTitle: it is part of the picture it stands in, which is named */}
       <svg x="0" y={tileHead} width={width} height={height} viewBox={`0 0 ${width} ${height}`}>
         {layerIds.map((id) => (
-          <Layer key={id} id={id} marks={drawing[id]} place={place} size={size} />
+          <Layer key={id} id={id} marks={sheet.drawing[id]} place={place} size={size} />
         ))}
         <CutMarks tile={tile} size={size} />
       </svg>
@@ -161,7 +160,7 @@ function Sheet({ plan, drawing, tiles, tile }: { plan: Plan; drawing: Drawing; t
 }
 
 /** Which sheet shows what, small. */
-function Overview({ plan, tiles }: { plan: Plan; tiles: Tiling }) {
+function Overview({ sheet, tiles }: { sheet: FullSize; tiles: Tiling }) {
   const xs = tiles.tiles.flatMap(({ x }) => [x, x + tiles.width]);
   const ys = tiles.tiles.flatMap(({ y }) => [y, y + tiles.height]);
   const [left, top] = [Math.min(...xs), Math.max(...ys)];
@@ -181,12 +180,7 @@ function Overview({ plan, tiles }: { plan: Plan; tiles: Tiling }) {
           return <rect key={`${row} ${column}`} x={corner.x} y={corner.y} width={tiles.width} height={tiles.height} />;
         })}
       </g>
-      <path
-        d={pathData({ kind: "polygon", points: plan.layout.outline }, place)}
-        fill="none"
-        stroke="#000"
-        stroke-width={2 * hair}
-      />
+      <path d={pathData({ kind: "polygon", points: sheet.outline }, place)} fill="none" stroke="#000" stroke-width={2 * hair} />
     </svg>
   );
 }
@@ -194,17 +188,16 @@ function Overview({ plan, tiles }: { plan: Plan; tiles: Tiling }) {
 const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? "" : "s"}`;
 
 interface Props {
-  readonly plan: Plan;
+  readonly sheet: FullSize;
   readonly view: LengthView;
   readonly close: () => void;
 }
 
-function TemplateView({ plan, view, close }: Props) {
+function TemplateView({ sheet, view, close }: Props) {
   const [paper, setPaper] = useState<PaperId>("a4");
   const heading = useRef<HTMLHeadingElement>(null);
-  const tiles = tiling(plan.layout, paper);
+  const tiles = tiling(sheet, paper);
   const used = tiles.tiles.filter((tile) => tile.used);
-  const drawing = drawingOf(plan);
   const size = (value: number) => formatQuantity(value, "length", view, "setting");
   useEffect(() => {
     heading.current?.focus();
@@ -218,11 +211,11 @@ function TemplateView({ plan, view, close }: Props) {
     <main class="page template-page">
       <div class="not-on-paper">
         <h1 tabIndex={-1} ref={heading}>
-          Template, full size: {plan.part.name || "part without a name"}
+          Template, full size: {sheet.name || "part without a name"}
         </h1>
         <p>
           Print it on {papers[paper].name} at 100 %, without “fit to page”, and hold a rule against the 100 mm bar of every sheet
-          before you glue. The blank is {size(plan.blank.width)} × {size(plan.blank.depth)}: {counted(used.length, "sheet")},{" "}
+          before you glue. The blank is {size(sheet.width)} × {size(sheet.depth)}: {counted(used.length, "sheet")},{" "}
           {counted(tiles.rows, "row")} of {counted(tiles.columns, "column")}
           {used.length < tiles.tiles.length && ", empty ones left out"}.
         </p>
@@ -248,11 +241,11 @@ function TemplateView({ plan, view, close }: Props) {
             Back to the plan
           </button>
         </div>
-        {tiles.tiles.length > 1 && <Overview plan={plan} tiles={tiles} />}
+        {tiles.tiles.length > 1 && <Overview sheet={sheet} tiles={tiles} />}
       </div>
       <div class="tiles">
         {used.map((tile) => (
-          <Sheet key={`${paper} ${tile.row} ${tile.column}`} plan={plan} drawing={drawing} tiles={tiles} tile={tile} />
+          <Sheet key={`${paper} ${tile.row} ${tile.column}`} sheet={sheet} tiles={tiles} tile={tile} />
         ))}
       </div>
     </main>
@@ -260,10 +253,10 @@ function TemplateView({ plan, view, close }: Props) {
 }
 
 /**
- * Shows the template of a plan in place of the page, to be printed.
+ * Shows the template of a blank in place of the page, to be printed.
  * @param back - called when the page is there again
  */
-export function openTemplate(plan: Plan, view: LengthView, back: () => void): void {
+export function openTemplate(sheet: FullSize, view: LengthView, back: () => void): void {
   const host = document.createElement("div");
   host.className = "template-view";
   const root = document.documentElement;
@@ -278,5 +271,5 @@ export function openTemplate(plan: Plan, view: LengthView, back: () => void): vo
   root.classList.add("shows-template");
   document.body.append(host);
   scrollTo({ top: 0, behavior: "instant" });
-  render(<TemplateView plan={plan} view={view} close={close} />, host);
+  render(<TemplateView sheet={sheet} view={view} close={close} />, host);
 }

@@ -1,7 +1,6 @@
 import { fitShare } from "../bending/measured-bends.ts";
 import type { Catalogue, Shear, StockSheet } from "../catalogue.ts";
-import type { Blank } from "./blank.ts";
-import type { FlatLayout } from "./flatten.ts";
+import type { Blank, CutSheet } from "./blank.ts";
 import type { Axis } from "./model.ts";
 
 /** One setting of the back stop and the strokes made at it. Lengths in mm. */
@@ -53,7 +52,7 @@ interface Wanted {
 const closeTo = 1e-6;
 
 /** Sheets of the part's metal and thickness, the smallest that holds the piece first. */
-function sheetsFor(layout: FlatLayout, stock: readonly StockSheet[]): readonly StockSheet[] {
+function sheetsFor(layout: CutSheet, stock: readonly StockSheet[]): readonly StockSheet[] {
   const { material, thickness } = layout.part;
   const off = (sheet: StockSheet) => Math.abs(sheet.thickness - thickness);
   return stock
@@ -141,7 +140,7 @@ function settingsFor(piece: Wanted, grain: Axis | undefined, sheet: StockSheet |
  *   Bends across the rolling direction: FAA-H-8083-31 chapter 4, grain of the metal (memory).
  */
 export function cutList(
-  layout: FlatLayout,
+  layout: CutSheet & { readonly part: { readonly quantity: number } },
   blank: Pick<Blank, "width" | "depth">,
   practice: readonly { readonly pieces: number; readonly size: { readonly length: number; readonly width: number } }[],
   catalogue: Pick<Catalogue, "shop">,

@@ -41,6 +41,20 @@ export const lineStyles: Readonly<Record<LayerId, { readonly width: number; read
 
 export type Drawing = Readonly<Record<LayerId, readonly Mark[]>>;
 
+/** A blank to be drawn at full size, whatever is made of it. Lengths in mm. */
+export interface FullSize {
+  readonly name: string;
+  /** Name of the metal. */
+  readonly material: string;
+  readonly thickness: number;
+  readonly width: number;
+  readonly depth: number;
+  readonly outline: readonly FlatPoint[];
+  /** Which face is seen. */
+  readonly face: string;
+  readonly drawing: Drawing;
+}
+
 const rad = (degrees: number) => (degrees * Math.PI) / 180;
 
 /** Edge of a hole as it lies on the blank. */
@@ -135,6 +149,21 @@ export function drawingOf({ layout, bends }: { readonly layout: FlatLayout; read
         }),
       ),
     ),
+  };
+}
+
+/** The blank of a folded part at full size. */
+export function fullSize({ layout, bends }: { readonly layout: FlatLayout; readonly bends: readonly Lined[] }): FullSize {
+  const { part, width, depth, outline } = layout;
+  return {
+    name: part.name,
+    material: part.material.name,
+    thickness: part.thickness,
+    width,
+    depth,
+    outline,
+    face: "front face up",
+    drawing: drawingOf({ layout, bends }),
   };
 }
 

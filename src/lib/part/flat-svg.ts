@@ -1,5 +1,4 @@
-import { type Drawing, drawingOf, type LayerId, layers, lineStyles, type Mark, pathData } from "./drawing.ts";
-import type { Plan } from "./plan.ts";
+import { type FullSize, type LayerId, layers, lineStyles, type Mark, pathData } from "./drawing.ts";
 
 /** Room round the blank [mm]: half the width of a line, and the ends of centre lines. */
 const margin = 5;
@@ -17,11 +16,10 @@ const clean = (text: string) =>
  * @returns the text of the file. Layers are groups with the ids of `layers`; an empty layer is left out
  * @remarks The blank's south-west corner lies 5 mm from the left and from the bottom of the picture.
  */
-export function flatSvg(plan: Pick<Plan, "layout" | "bends" | "blank" | "part">): string {
-  const { blank, part } = plan;
-  const drawing: Drawing = drawingOf(plan);
-  const width = blank.width + 2 * margin;
-  const height = blank.depth + 2 * margin;
+export function flatSvg(sheet: FullSize): string {
+  const { drawing } = sheet;
+  const width = sheet.width + 2 * margin;
+  const height = sheet.depth + 2 * margin;
   const place = ({ x, y }: { x: number; y: number }) => ({ x: x + margin, y: height - margin - y });
   const size = (value: number) => String(Number(value.toFixed(3)));
   const drawn = (mark: Mark) => {
@@ -42,7 +40,7 @@ export function flatSvg(plan: Pick<Plan, "layout" | "bends" | "blank" | "part">)
     .map((id) => `<g id="${id}" ${style(id)}>\n${drawing[id].map(drawn).join("\n")}\n</g>`);
   return `<?xml version="1.0" encoding="UTF-8"?>
 <svg xmlns="http://www.w3.org/2000/svg" width="${size(width)}mm" height="${size(height)}mm" viewBox="0 0 ${size(width)} ${size(height)}" fill="none" stroke="#000" stroke-linejoin="round">
-<title>${clean(`${part.name}: flat layout, front face up, ${size(blank.width)} × ${size(blank.depth)} mm, ${part.material.name}, ${size(part.thickness)} mm thick`)}</title>
+<title>${clean(`${sheet.name}: flat layout, ${sheet.face}, ${size(sheet.width)} × ${size(sheet.depth)} mm, ${sheet.material}, ${size(sheet.thickness)} mm thick`)}</title>
 ${groups.join("\n")}
 </svg>
 `;

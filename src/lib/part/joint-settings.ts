@@ -6,9 +6,11 @@ import { scheduledSpot } from "../joining/trade-schedules.ts";
 import { buttonFactors, weldButton } from "../joining/weld-button.ts";
 import { type WeldPair, weldPair } from "../joining/weld-pair.ts";
 import type { FlatLayout } from "./flatten.ts";
+import type { Part } from "./model.ts";
 
-interface Joints {
-  /** All tabs together. */
+/** Where joints of one kind are, and how many. */
+export interface Joints {
+  /** All tabs, or the whole lap, together. */
   readonly count: number;
   /** Tabs they are on, each with how many. */
   readonly tabs: readonly { readonly id: string; readonly onto: string; readonly count: number }[];
@@ -53,8 +55,7 @@ function beyondOf({ largestForce, largestCurrent }: Welder, { forceMin, currentM
 /** Longer times suit a small machine. */
 const regime = "medium-force";
 
-function startOf({ part }: FlatLayout, welder: Welder): SpotSettings["start"] {
-  const { material, thickness } = part;
+function startOf({ material, thickness }: Sheet, welder: Welder): SpotSettings["start"] {
   try {
     const stainless = material.family === "stainless";
     const conditions = stainless
@@ -76,10 +77,31 @@ function startOf({ part }: FlatLayout, welder: Welder): SpotSettings["start"] {
   }
 }
 
+type Sheet = Pick<Part, "material" | "thickness">;
+
 /**
- * Settings to join the tabs with: of the spot welder, or rivets and their drill. Undefined for a part without tabs.
- * @remarks Tab and side are of one sheet, so its thickness governs. Sources: as the functions that give each value.
+ * Settings for joints between two layers of one sheet: of the spot welder, or rivets and their drill.
+ * @remarks Both layers are of one sheet, so its thickness governs. Sources: as the functions that give each value.
  */
+export function settingsFor(
+  kind: JointSettings["kind"],
+  sheet: Sheet,
+  joints: Joints,
+  catalogue: Pick<Catalogue, "shop">,
+): JointSettings {
+  const { thickness, material } = sheet;
+  if (kind === "rivets") {
+    const { diameter, inches, hole } = rivetSizeFor(thickness);
+    const grip = 2 * thickness;
+    return { kind, ...joints, diameter, inches, hole, grip, length: rivetLength({ grip, diameter }) };
+  }
+  const { verdict, reasons } = weldPair(material, material);
+  const start = verdict === "no" ? undefined : startOf(sheet, catalogue.shop.welder);
+  const [reason] = reasons;
+  return { kind, ...joints, verdict, ...(reason && { reason }), ...(start && { start }) };
+}
+
+/** Settings to join the tabs of a folded part with. Undefined for a part without tabs. */
 export function jointSettings(layout: FlatLayout, catalogue: Pick<Catalogue, "shop">): JointSettings | undefined {
   const { tabs, part } = layout;
   const [first] = tabs;
@@ -88,13 +110,5 @@ export function jointSettings(layout: FlatLayout, catalogue: Pick<Catalogue, "sh
     count: tabs.reduce((sum, tab) => sum + tab.joints.length, 0),
     tabs: tabs.map(({ id, onto, joints: places }) => ({ id, onto, count: places.length })),
   };
-  if (first.joint === "rivets") {
-    const { diameter, inches, hole } = rivetSizeFor(part.thickness);
-    const grip = 2 * part.thickness;
-    return { kind: "rivets", ...joints, diameter, inches, hole, grip, length: rivetLength({ grip, diameter }) };
-  }
-  const { verdict, reasons } = weldPair(part.material, part.material);
-  const start = verdict === "no" ? undefined : startOf(layout, catalogue.shop.welder);
-  const [reason] = reasons;
-  return { kind: "spots", ...joints, verdict, ...(reason && { reason }), ...(start && { start }) };
+  return settingsFor(first.joint, part, joints, catalogue);
 }

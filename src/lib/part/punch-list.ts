@@ -2,7 +2,8 @@ import type { Catalogue, Punch } from "../catalogue.ts";
 import { perimeter } from "../punching/perimeter.ts";
 import { punchForce } from "../punching/punch-force.ts";
 import { carriedRatings } from "../shop/carry-over.ts";
-import type { FlatCorner, FlatHole, FlatLayout, FlatPoint } from "./flatten.ts";
+import type { CutSheet } from "./blank.ts";
+import type { FlatCorner, FlatHole, FlatPoint } from "./flatten.ts";
 import { punchOf } from "./hole-checks.ts";
 import type { HoleShape } from "./model.ts";
 
@@ -60,7 +61,7 @@ type Data = Pick<Catalogue, "materials" | "shop">;
 type Sized = Pick<HoleStep, "shape" | "width" | "height">;
 
 /** The tool for one hole at one place. */
-function holeTool(layout: FlatLayout, hole: Sized, places: readonly FlatPoint[], { shop }: Data): HoleTool {
+function holeTool(layout: CutSheet, hole: Sized, places: readonly FlatPoint[], { shop }: Data): HoleTool {
   const { part, width, depth } = layout;
   const { shape } = hole;
   const instead = shape === "round" ? "drill" : "saw";
@@ -77,7 +78,7 @@ function holeTool(layout: FlatLayout, hole: Sized, places: readonly FlatPoint[],
 const closeTo = 1e-6;
 
 /** Nothing of the part lies in the rectangle between the corner of the blank and the notch, and all else is left on. */
-function isPlainNotch({ outline, width, depth }: FlatLayout, { notch, sides, guide }: FlatCorner): boolean {
+function isPlainNotch({ outline, width, depth }: CutSheet, { notch, sides, guide }: FlatCorner): boolean {
   const edge = { x: sides.includes("east") ? width : 0, y: sides.includes("north") ? depth : 0 };
   const [low, high] = [
     { x: Math.min(edge.x, notch.x), y: Math.min(edge.y, notch.y) },
@@ -91,7 +92,7 @@ function isPlainNotch({ outline, width, depth }: FlatLayout, { notch, sides, gui
 }
 
 /** @param thickest - sheet of the part's metal that the corner cutter takes [mm] */
-function notchTool(layout: FlatLayout, corner: FlatCorner, thickest: number, largestSide: number): NotchTool {
+function notchTool(layout: CutSheet, corner: FlatCorner, thickest: number, largestSide: number): NotchTool {
   if (!isPlainNotch(layout, corner)) return { by: "lines", why: "shape" };
   if (Math.max(corner.guide.x, corner.guide.y) > largestSide + closeTo) return { by: "lines", why: "size" };
   if (layout.part.thickness > thickest + closeTo) return { by: "lines", why: "thickness" };
@@ -123,7 +124,7 @@ const shapes: readonly HoleShape[] = ["round", "square", "rectangle", "slot"];
  * @remarks A hole beyond the force or the throat of the punch is drilled. Order: common practice. Rivet holes of tabs are not here: they
  *   are drilled when the tab lies on its neighbour.
  */
-export function punchList(layout: FlatLayout, catalogue: Data): readonly PunchStep[] {
+export function punchList(layout: CutSheet, catalogue: Data): readonly PunchStep[] {
   const reliefs = layout.corners.flatMap((corner) =>
     corner.relief?.kind === "hole"
       ? [{ corner, shape: "round" as const, width: corner.relief.size, height: corner.relief.size }]

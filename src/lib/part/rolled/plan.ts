@@ -4,8 +4,11 @@ import { amount, mm, type Phrase, say } from "../../quantity/phrase.ts";
 import { materialWith } from "../../stock/material.ts";
 import { type Blank, blankSize } from "../blank.ts";
 import type { Check } from "../check.ts";
+import { type CutList, cutList } from "../cut-list.ts";
 import type { PartValues } from "../form.ts";
+import { type JointSettings, settingsFor } from "../joint-settings.ts";
 import { holesOf } from "../model.ts";
+import { type PunchStep, punchList } from "../punch-list.ts";
 import { checkRolled } from "./checks.ts";
 import { unrollCone } from "./cone.ts";
 import { onOneSurface, type RolledEnd, type RolledPart, type RolledSheet } from "./model.ts";
@@ -37,6 +40,12 @@ export interface RolledPlan {
   readonly blank: Blank;
   readonly scribe: readonly RolledLine[];
   readonly rolling: RollSettings;
+  /** What is sheared from stock, and the settings of the stop in order: of a cone the rectangle its sector is cut from. */
+  readonly cuts: CutList;
+  /** Holes, made while the blank is flat. */
+  readonly punching: readonly PunchStep[];
+  /** How a lap is joined. */
+  readonly joints?: JointSettings;
   readonly checks: readonly Check[];
   readonly practice: readonly TrialStrip[];
   readonly sizes: readonly RolledSize[];
@@ -178,8 +187,17 @@ export function planRolled(values: PartValues, catalogue: Catalogue): RolledPlan
   const scribe = rolledScribe(sheet);
   const rolling = rollSettings(sheet, catalogue);
   const practice = trialsFor(rolling, catalogue);
+  const count = sheet.joints.length;
+  const joints =
+    seam.joint && count > 0
+      ? settingsFor(seam.joint, part, { count, tabs: [{ id: "edge A", onto: "edge B", count }] }, catalogue)
+      : undefined;
+  const strips = practice.map(({ length, width }) => ({ pieces: 1, size: { length, width } }));
   return {
     shop: catalogue.shop.name,
+    cuts: cutList(sheet, blank, strips, catalogue),
+    punching: punchList(sheet, catalogue),
+    ...(joints && { joints }),
     part,
     sheet,
     blank,

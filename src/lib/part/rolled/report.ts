@@ -21,6 +21,9 @@ export function rolledReport(plan: RolledPlan, catalogue: Catalogue) {
     seam,
     joints: sheet.joints,
     ends: sheet.ends,
+    cuts: plan.cuts,
+    punching: plan.punching,
+    ...(plan.joints && { joining: plan.joints }),
     scribe: plan.scribe,
     holes: sheet.holes.map(({ flatX, flatY, flatTurn, shape, width, height }) => ({
       x: flatX,
