@@ -194,7 +194,7 @@ export function JointTable({ plan, view, title = "Joining the tabs" }: Props<"jo
           ]}
         />
       )}
-      <p>{joints.tabs.map(({ id, onto, count }) => `${id} onto ${onto}: ${count}`).join("; ")}.</p>
+      {joints.tabs.length > 1 && <p>{joints.tabs.map(({ id, onto, count }) => `${id} onto ${onto}: ${count}`).join("; ")}.</p>}
     </section>
   );
 }

@@ -29,7 +29,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
   const [strip] = plan.practice;
 
   return (
-    <article class="plan-sheet" aria-label={`Plan of ${part.name}`}>
+    <article class="plan-sheet of-rolled" aria-label={`Plan of ${part.name}`}>
       <header class="plan-title">
         <div class="plan-head">
           <h2>{part.name || "Part without a name"}</h2>
