@@ -32,3 +32,17 @@ test("a part is built and changed on the drawing: a leg, a hole where it was tou
   await drawing.getByRole("button", { name: "Remove hole 1" }).click();
   await expect.poll(() => page.url()).not.toContain("plan.holes");
 });
+
+test("a hole is set on the blank of a cone where it was touched", async ({ open }) => {
+  const page = await open("/plan/?plan.kind=cone");
+  await page.locator("[data-plan][data-live]").waitFor();
+  await page.getByText("Edit on the drawing").click();
+  const drawing = page.locator(".edit-drawing");
+  await drawing.locator("#drawing-largeDiameter").fill("180");
+  await expect.poll(() => page.url()).toContain("plan.largeDiameter=180mm");
+  await drawing.getByRole("button", { name: "Base" }).focus();
+  await drawing.getByRole("button", { name: "Add a hole in the middle" }).click();
+  await expect.poll(() => page.url()).toMatch(/plan\.holes=base:\d+mm:\d+mm:5mm/);
+  await drawing.getByRole("button", { name: "Remove hole 1" }).click();
+  await expect.poll(() => page.url()).not.toContain("plan.holes");
+});

@@ -3,8 +3,11 @@ import { useRef, useState } from "preact/hooks";
 import type { Input, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
 import { type FlatHole, type FlatLayout, type FlatPoint, panelName } from "../../lib/part/flatten.ts";
 import { partInputs, type Side, sideNames } from "../../lib/part/form.ts";
+import { inside } from "../../lib/part/geometry.ts";
 import { holeEdge } from "../../lib/part/hole-edge.ts";
-import { pick, toPanel } from "../../lib/part/pick.ts";
+import { type OnPanel, pick, toPanel } from "../../lib/part/pick.ts";
+import type { RolledSheet } from "../../lib/part/rolled/model.ts";
+import { toSurface } from "../../lib/part/rolled/pick.ts";
 import { Field, type Form, ListCell, Messages } from "../calculator/Fields.tsx";
 import { at, Line, paperWidth, type Spot, spot } from "../figures/pen.tsx";
 
@@ -14,8 +17,50 @@ type Chosen =
   | { readonly kind: "edge"; readonly side: Side }
   | { readonly kind: "hole"; readonly number: number };
 
+/** A blank to work on: what is drawn of it, and where a place on it is on the part. */
+export interface Workpiece {
+  readonly width: number;
+  readonly depth: number;
+  readonly outline: readonly FlatPoint[];
+  readonly pieces: FlatLayout["pieces"];
+  readonly holes: readonly FlatHole[];
+  /** A place of the blank as holes are given on one of its panels. */
+  readonly toPanel: (panel: string, point: FlatPoint) => OnPanel | undefined;
+  /** The panel under a place of the blank. */
+  readonly pick: (point: FlatPoint) => OnPanel | undefined;
+  /** Fields that give the size of the base, or of the whole part. */
+  readonly sizes: readonly SizeKey[];
+  /** Legs can be added to it. */
+  readonly takesLegs: boolean;
+}
+
+type SizeKey = "width" | "depth" | "diameter" | "length" | "arc" | "largeDiameter" | "smallDiameter" | "height";
+
+/** A folded part to work on. */
+export function foldedWorkpiece(layout: FlatLayout): Workpiece {
+  return {
+    ...layout,
+    toPanel: (panel, point) => toPanel(layout, panel, point),
+    pick: (point) => pick(layout, point),
+    sizes: ["width", "depth"],
+    takesLegs: true,
+  };
+}
+
+/** A rolled part to work on: one surface, holes on it. */
+export function rolledWorkpiece(sheet: RolledSheet): Workpiece {
+  return {
+    ...sheet,
+    pieces: [{ id: "base", kind: "panel", axis: "y", polygon: sheet.outline }],
+    toPanel: (_, point) => toSurface(sheet, point),
+    pick: (point) => (inside(sheet.outline, point) ? toSurface(sheet, point) : undefined),
+    sizes: sheet.part.kind === "tube" ? ["diameter", "length", "arc"] : ["largeDiameter", "smallDiameter", "height"],
+    takesLegs: false,
+  };
+}
+
 export interface EditDrawingProps {
-  readonly layout: FlatLayout;
+  readonly layout: Workpiece;
   readonly form: Form;
   readonly change: (next: (before: Raw) => Raw) => void;
 }
@@ -59,7 +104,7 @@ export function EditDrawing({ layout, form, change }: EditDrawingProps) {
 
   /** Moves the row of a hole to a place of the blank, staying on its panel. */
   const moveTo = (hole: FlatHole, point: FlatPoint) => {
-    const on = toPanel(layout, hole.panel, point);
+    const on = layout.toPanel(hole.panel, point);
     if (!on) return;
     const [key = "", index] = hole.field.split(".");
     change((before) => ({
@@ -217,13 +262,13 @@ function Beside({
   const set = (key: string, rows: (before: readonly RawRow[]) => readonly RawRow[]) =>
     change((before) => ({ ...before, [key]: rows(rowsOf(before, key)) }));
   const addHole = (id: string, point: FlatPoint | undefined) => {
-    const on = point && pick(layout, point);
+    const on = point && layout.pick(point);
     const panel = layout.pieces.find((piece) => piece.kind === "panel" && piece.id === id);
     const middle = panel && {
       x: panel.polygon.reduce((sum, { x }) => sum + x, 0) / panel.polygon.length,
       y: panel.polygon.reduce((sum, { y }) => sum + y, 0) / panel.polygon.length,
     };
-    const found = on?.panel === id ? on : middle && toPanel(layout, id, middle);
+    const found = on?.panel === id ? on : middle && layout.toPanel(id, middle);
     if (!found) return;
     set("holes", (rows) => [...rows, { panel: id, x: millimetres(found.x), y: millimetres(found.y), diameter: newHole }]);
     setChosen({ kind: "hole", number: rowsOf(form.raw, "holes").length + 1 });
@@ -279,8 +324,9 @@ function Beside({
       <h4>{panelName(chosen.id)}</h4>
       {isBase ? (
         <div class="field-grid">
-          <Field form={own} field="width" input={partInputs.width} />
-          <Field form={own} field="depth" input={partInputs.depth} />
+          {layout.sizes.map((key) => (
+            <Field key={key} form={own} field={key} input={partInputs[key]} />
+          ))}
         </div>
       ) : (
         <Row form={own} list={side} input={partInputs[side]} index={Number(number) - 1} />
@@ -290,6 +336,7 @@ function Beside({
           {chosen.at ? "Add a hole at the mark" : "Add a hole in the middle"}
         </button>
         {isBase &&
+          layout.takesLegs &&
           free.map((each) => (
             <button
               key={each}

@@ -229,7 +229,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
 
       <form class="plan-form not-on-paper" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
         <Strays form={form} inputs={partInputs} change={change} />
-        {good?.plan && <LazyEditDrawing layout={good.plan.layout} form={form} change={change} />}
+        {good && <LazyEditDrawing layout={good.plan?.layout} sheet={good.rolled?.sheet} form={form} change={change} />}
         {groups.map(({ title, keys, folded }) => {
           const fieldKeys = keys.filter((key) => matters(key, raw) || concerned(key));
           if (fieldKeys.length === 0) return null;
