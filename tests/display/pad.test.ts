@@ -49,6 +49,11 @@ describe("keys of the pad, one after the other", () => {
     expect(typed(Array(40).fill("d9").join(" "))).toBe("9".repeat(longestText));
   });
 
+  test("a denominator does not begin with nought", () => {
+    expect(typed("/4 back d0")).toBe("1/");
+    expect(typed("/4 back d0 d8")).toBe("1/8");
+  });
+
   test("what it types with digits, points, fractions and units can be read as a length, or is on its way to it", () => {
     const words = ["d0", "d4", "d9", "point", "and", "mm", "in", "back", ...denominators.map((each) => `/${each}`)];
     fc.assert(

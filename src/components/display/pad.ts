@@ -28,7 +28,8 @@ function typed(text: string, key: PadKey): string {
   const bare = text.replace(unitAtEnd, "");
   switch (key.kind) {
     case "digit":
-      return bare + key.digit;
+      // Nothing is divided by nought, and no denominator begins with it.
+      return key.digit === "0" && bare.endsWith("/") ? text : bare + key.digit;
     case "point":
       if (/[./]\d*$/.test(bare)) return text;
       return /\d$/.test(bare) ? `${bare}.` : `${bare}0.`;
