@@ -31,7 +31,8 @@ function typed(text: string, key: PadKey): string {
       // Nothing is divided by nought, and no denominator begins with it.
       return key.digit === "0" && bare.endsWith("/") ? text : bare + key.digit;
     case "point":
-      if (/[./]\d*$/.test(bare)) return text;
+      // After whole inches only a fraction can come.
+      if (/[./]\d*$/.test(bare) || /\s/.test(bare)) return text;
       return /\d$/.test(bare) ? `${bare}.` : `${bare}0.`;
     case "and":
       return /^\d+$/.test(bare) ? `${bare} ` : text;
@@ -41,7 +42,8 @@ function typed(text: string, key: PadKey): string {
       return /\d$/.test(top) ? `${top}/${key.denominator}` : `${top}1/${key.denominator}`;
     }
     case "unit":
-      return /\d$/.test(bare) ? `${bare} ${key.unit}` : text;
+      // A whole number with half a fraction after it is no length yet.
+      return /\d$/.test(bare) && !/\s\d+$/.test(bare) ? `${bare} ${key.unit}` : text;
     case "back":
       return unitAtEnd.test(text) ? bare : text.slice(0, -1).trimEnd();
     case "clear":
