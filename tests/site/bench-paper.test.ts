@@ -16,6 +16,10 @@ const blank = { width: 210 + 2 * 37 - 2 * deduction, depth: 160 + 2 * 37 - 2 * d
 /** Wider than a sheet of paper, and nothing on it 100 mm long. */
 const plate = "/plan/?plan.name=Plate&plan.width=250mm&plan.depth=120mm&plan.holes=base:20mm:20mm:5mm";
 
+/** Small enough for one sheet of either paper. */
+const cone =
+  "/plan/?plan.kind=cone&plan.name=Nozzle&plan.thickness=1mm&plan.largeDiameter=60mm&plan.smallDiameter=30mm&plan.height=50mm&plan.seam=butt";
+
 async function template(open: Open, path: string, options: Parameters<Open>[1] = {}) {
   const page = await open(path, options);
   await page.locator("[data-plan][data-live]").waitFor();
@@ -51,6 +55,32 @@ describe("the template at full size", () => {
       const east = Math.max(...(ends[1] ?? []).map(({ from }) => from[0]));
       // Each sheet shows 184 mm, of which it shares 10 with the next.
       expect(Math.abs(east - west + 174 - 250)).toBeLessThan(0.1);
+    }
+  });
+
+  test("of a cone has its bar of 100 mm too, and its seam edges as long and as far apart as its sector says", async ({
+    open,
+  }) => {
+    const page = await template(open, cone);
+    // The radius falls by 15 mm over 50 mm of height; the outer radius is to the slant as 60 mm is to what the diameter falls by.
+    const slant = Math.hypot(15, 50);
+    const outer = (slant * 60) / 30;
+    const half = (Math.PI * 30) / outer;
+    for (const [format, height] of [
+      ["A4", 297],
+      ["Letter", 279.4],
+    ] as const) {
+      await page.locator(".template-page .switch label", { hasText: format }).click();
+      expect(await page.locator(".tile").count()).toBe(1);
+      const [lines = [], ...more] = pdfLines(await page.pdf({ format }));
+      expect(more).toEqual([]);
+      const bars = lines.filter((line) => level(line) && line.from[1] > height - 20 && lineLength(line) > 50);
+      expect(bars).toHaveLength(1);
+      expect(Math.abs(lineLength(bars[0] as PdfLine) - 100)).toBeLessThan(0.1);
+      const edges = lines.filter((line) => !upright(line) && Math.abs(lineLength(line) - slant) < 0.1);
+      const low = edges.map(({ from, to }) => (from[1] < to[1] ? from : to)).map(([x]) => x);
+      expect(edges.length).toBeGreaterThan(1);
+      expect(Math.abs(Math.max(...low) - Math.min(...low) - 2 * outer * Math.sin(half))).toBeLessThan(0.1);
     }
   });
 

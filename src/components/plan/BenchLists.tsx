@@ -26,7 +26,7 @@ function fallen({ off, times: count }: ShearSetting, of: CutPieces["of"]): strin
 const grainWords = { x: "west to east", y: "south to north" } as const;
 
 /** Sizes to shear and the settings of the stop, in order. */
-export function CutList({ plan, view }: Props<"cuts">) {
+export function CutList({ plan, view, after }: Props<"cuts"> & { readonly after?: string }) {
   const { sheet, pieces } = plan.cuts;
   const bare = bareIn(view);
   const rough = (value: number) => showQuantity(value, "length", view).number;
@@ -42,7 +42,8 @@ export function CutList({ plan, view }: Props<"cuts">) {
           ? ` from ${blank.sheets === 1 ? "a stock sheet" : `${blank.sheets} stock sheets`} ${rough(sheet.width)} × ${rough(sheet.length)}`
           : "; no sheet of this shop’s stock is right, so the stop is set as for one that is just large enough"}
         {blank.grain && `, rolling direction ${grainWords[blank.grain]}`}. For square corners both diagonals{" "}
-        {bare(blank.diagonal)}. <span class="only-on-paper">Take the burr off every edge; mark the datum edges.</span>
+        {bare(blank.diagonal)}.{after !== undefined && <span class="not-on-paper"> {after}</span>}{" "}
+        <span class="only-on-paper">Take the burr off every edge; mark the datum edges.</span>
       </p>
       <SheetTable
         caption={`Back stop, ${unitOf(view)} from the blade, in cutting order`}
@@ -113,12 +114,13 @@ function guideWords({ guide: { x, y } }: NotchStep, bare: (value: number) => str
 }
 
 /** Reliefs, holes and notches, in order, each with its tool. */
-export function PunchTable({ plan, view }: Props<"punching" | "corners">) {
+export function PunchTable({ plan, view, note }: Props<"punching" | "corners"> & { readonly note?: string }) {
   if (plan.punching.length === 0) return null;
   const bare = bareIn(view);
   return (
     <section class="plan-punching">
       <h3>Holes and notches, while it is flat</h3>
+      {note !== undefined && <p class="not-on-paper">{note}</p>}
       <p class="only-on-paper">Centre-punch where lines cross; take the burr off afterwards.</p>
       <SheetTable
         caption={`In this order, sizes in ${unitOf(view)}`}
@@ -146,7 +148,7 @@ function SpotWords({ joints, view }: { joints: Extract<JointSettings, { kind: "s
     return (
       <p>
         {verdict === "no"
-          ? `This metal is not spot welded here: ${reason?.text ?? ""} Rivet the tabs.`
+          ? `This metal is not spot welded here: ${reason?.text ?? ""} Rivet it.`
           : "No schedule for this thickness was read: ask your instructor."}
       </p>
     );

@@ -1,4 +1,5 @@
 import { datumEdges } from "../../lib/part/datum.ts";
+import { fullSize } from "../../lib/part/drawing.ts";
 import { panelName } from "../../lib/part/flatten.ts";
 import type { Plan, PlannedHole } from "../../lib/part/plan.ts";
 import { noseSetting } from "../../lib/part/uncertainty.ts";
@@ -101,7 +102,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
           order={plan.order && "steps" in plan.order ? plan.order.steps : undefined}
         />
 
-        <TakeAlong sheet={async () => (await import("../../lib/part/drawing.ts")).fullSize(plan)} view={view} />
+        <TakeAlong sheet={async () => fullSize(plan)} view={view} />
         <PracticeTables plan={plan} view={view} />
         <CutList plan={plan} view={view} />
 

@@ -1,5 +1,6 @@
 import type { RolledSheet, Sector } from "../../lib/part/rolled/model.ts";
 import type { RolledPlan } from "../../lib/part/rolled/plan.ts";
+import { seamPlaces } from "../../lib/part/rolled/seam-places.ts";
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import {
   AngleSize,
@@ -62,6 +63,18 @@ function Pierced({ sheet, place, scale }: { sheet: RolledSheet; place: Place; sc
   );
 }
 
+/** Lap and fold lines of the seam. */
+function SeamLines({ sheet, place }: { sheet: RolledSheet; place: Place }) {
+  const lines = seamPlaces(sheet).filter(({ kind }) => kind !== "seam");
+  return (
+    <g>
+      {lines.map(({ what, from, to }) => (
+        <Line key={what} from={place(from.x, from.y)} to={place(to.x, to.y)} kind="sight" />
+      ))}
+    </g>
+  );
+}
+
 /** The blank of a rolled part with everything that is marked on it, the face up that becomes the inside. */
 export function RolledBlankDrawing({ plan, view }: Props) {
   return plan.sheet.sector ? (
@@ -83,19 +96,14 @@ function TubeBlank({ plan, view }: Props) {
     const lines = scribe.filter((line) => line.from === edge);
     return lines.length < room ? lines : [];
   };
-  const upright = (x: number) => [place(x, 0), place(x, blank.depth)] as const;
-  const [start, end] = upright(blank.width / 2);
   return (
     <Paper height={height} title={`Blank of ${part.name}: ${blankWords(plan, view)}`}>
       <path
         class="sheet"
         d={`M${at(place(0, 0))}L${at(place(blank.width, 0))}L${at(place(blank.width, blank.depth))}L${at(place(0, blank.depth))}Z`}
       />
-      <Line from={start} to={end} kind="centre" />
-      {sheet.seam.lines.map(({ side, distance, what }) => {
-        const [a, b] = upright(side === "A" ? distance : blank.width - distance);
-        return <Line key={what} from={a} to={b} kind="sight" />;
-      })}
+      <Line from={place(blank.width / 2, 0)} to={place(blank.width / 2, blank.depth)} kind="centre" />
+      <SeamLines sheet={sheet} place={place} />
       <Pierced sheet={sheet} place={place} scale={scale} />
       <Settings
         lines={from("south", depth / labelGap)}
@@ -182,15 +190,7 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
           kind={sheet.seam.kind === "butt" ? "thin" : "sight"}
         />
       ))}
-      {sheet.seam.lines.map(({ side, distance, what }) => {
-        const { outer, inner } = side === "A" ? a : b;
-        const off = (side === "A" ? sheet.seam.sideA : sheet.seam.sideB) - distance;
-        const [dx, dy] = [(outer.x - inner.x) / sector.slant, (outer.y - inner.y) / sector.slant];
-        const turn = side === "A" ? 1 : -1;
-        // Outwards from A is to the right of the way from its inner to its outer end.
-        const shift = ({ x, y }: { x: number; y: number }) => place(x + turn * off * dy, y - turn * off * dx);
-        return off === 0 ? null : <Line key={what} from={shift(inner)} to={shift(outer)} kind="sight" />;
-      })}
+      <SeamLines sheet={sheet} place={place} />
       <Line from={chordEnds[0]} to={chordEnds[1]} />
       <Text
         spot={angle > 180 ? spot(chordMiddle.x, chordMiddle.y - 18) : spot(chordMiddle.x - 8, chordMiddle.y - 4)}

@@ -27,6 +27,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
 
   const passHeadsOf = (end: string) => passHeads.map((head) => (ends.length > 1 ? `${head}, ${end}` : head));
   const [strip] = plan.practice;
+  const folds = seam.lines.filter(({ kind }) => kind === "fold");
 
   return (
     <article class="plan-sheet of-rolled" aria-label={`Plan of ${part.name}`}>
@@ -96,7 +97,13 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
         </div>
 
         <TakeAlong sheet={async () => (await import("../../lib/part/rolled/full-size.ts")).rolledFullSize(plan)} view={view} />
-        <CutList plan={plan} view={view} />
+        <CutList
+          plan={plan}
+          view={view}
+          {...(sheet.sector && {
+            after: "Then cut the sector out of it: its straight edges on the shear, the arcs with snips or the band saw.",
+          })}
+        />
 
         {strip && (
           <section class="plan-practice">
@@ -161,7 +168,11 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
           </section>
         )}
 
-        <PunchTable plan={{ ...plan, corners: [] }} view={view} />
+        <PunchTable
+          plan={{ ...plan, corners: [] }}
+          view={view}
+          note="Before rolling: the punch and the drill press do not reach into the finished part, and the places are marked on the flat."
+        />
 
         {rolling.settings.length > 0 && (
           <section class="plan-rolls">
@@ -192,6 +203,17 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
         )}
 
         <JointTable plan={plan} view={view} title="Joining the seam" />
+        {folds.length > 0 && (
+          // On paper the scribe list has the lines, and the steps say how they are folded.
+          <section class="plan-joints not-on-paper">
+            <h3>Folding the seam</h3>
+            <SheetTable
+              caption={`A ${seamWords[seam.kind]} seam, finished ${bare(seam.width)} ${seam.kind === "standing" ? "high" : "wide"}; ${unit}, seen from the later inside`}
+              head={["Fold", "From edge", "Distance", "Way"]}
+              rows={folds.map(({ what, side, distance, way }) => [what, side, bare(distance), way])}
+            />
+          </section>
+        )}
 
         <section class="plan-sizes">
           <h3>Finished sizes</h3>

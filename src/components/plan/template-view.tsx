@@ -221,8 +221,8 @@ function TemplateView({ sheet, view, close }: Props) {
         </p>
         <p>
           Paper moves with damp and glue by some tenths of a millimetre (common practice). Prick the hole centres and the ends of
-          the lines through it, and scribe from the datum edges what must be better than that. Sight lines of bends down belong on
-          the back.
+          the lines through it, and scribe from the datum edges what must be better than that.
+          {sheet.drawing["sight-lines"].length > 0 && " Sight lines of bends down belong on the back."}
         </p>
         <div class="template-actions">
           <fieldset class="switch">

@@ -132,7 +132,7 @@ function settingsFor(piece: Wanted, grain: Axis | undefined, sheet: StockSheet |
  * What is cut, from which sheet, and the settings of the shear's back stop in order.
  *
  * @param layout - the flat layout
- * @param blank - its size [mm]
+ * @param blank - its size [mm]; `along`: the side that should run along the rolling direction whatever its bends
  * @param practice - practice strips and how many of each [mm]
  * @returns blanks first, then practice strips. Bends of a part that is bent one way lie across the rolling direction where a sheet
  *   allows; otherwise the lie that takes the narrower strip is chosen
@@ -141,18 +141,19 @@ function settingsFor(piece: Wanted, grain: Axis | undefined, sheet: StockSheet |
  */
 export function cutList(
   layout: CutSheet & { readonly part: { readonly quantity: number } },
-  blank: Pick<Blank, "width" | "depth">,
+  blank: Pick<Blank, "width" | "depth"> & { readonly along?: Axis },
   practice: readonly { readonly pieces: number; readonly size: { readonly length: number; readonly width: number } }[],
   catalogue: Pick<Catalogue, "shop">,
 ): CutList {
   const { shear, stock } = catalogue.shop;
   const [only, second] = layout.chains;
   const bentAlong = only && !second && (only.bends.length > 0 || only.edgeLines.length > 0) ? only.axis : undefined;
+  const along = blank.along ?? bentAlong;
   const wanted: Wanted = {
     width: blank.width,
     depth: blank.depth,
     count: layout.part.quantity,
-    ...(bentAlong && { along: bentAlong }),
+    ...(along && { along }),
   };
   const sheet = sheetsFor(layout, stock).find((each) => liesOn(each, wanted).length > 0);
   const piecesOf = (of: CutPieces["of"], piece: Wanted): CutPieces => {

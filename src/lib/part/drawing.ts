@@ -21,22 +21,27 @@ export const layers = {
   "bend-lines": "Middle of each bend",
   "bend-zones": "Where each bend starts and ends",
   "sight-lines": "Sight lines",
-  "fold-lines": "Fold lines of folded edges",
+  "fold-lines": "Fold lines of folded edges and seams",
+  "seam-lines": "Seam and lap lines of a rolled part",
+  "middle-line": "Middle line, laid square to the rolls",
 } as const;
 export type LayerId = keyof typeof layers;
 
 /** ISO 128: what is there is drawn wide, what is only marked narrow, centre lines long-dashed dotted. Widths and dashes in mm. */
 const wide = { width: 0.5 } as const;
 const narrow = { width: 0.25 } as const;
+const centreDashes = "3 0.75 0.25 0.75";
 export const lineStyles: Readonly<Record<LayerId, { readonly width: number; readonly dashes?: string }>> = {
   outline: wide,
   "relief-holes": wide,
   holes: wide,
-  "hole-centres": { ...narrow, dashes: "3 0.75 0.25 0.75" },
+  "hole-centres": { ...narrow, dashes: centreDashes },
   "bend-lines": narrow,
   "bend-zones": narrow,
   "sight-lines": narrow,
   "fold-lines": narrow,
+  "seam-lines": narrow,
+  "middle-line": { ...narrow, dashes: centreDashes },
 };
 
 export type Drawing = Readonly<Record<LayerId, readonly Mark[]>>;
@@ -75,7 +80,21 @@ export function holeMark({ shape, width, height, flatTurn, flatX, flatY }: FlatH
 
 /** How far the two lines of a centre reach beyond the hole they are in, and where there is only a place to mark [mm]. */
 const beyondHole = 3;
-const markReach = 4;
+export const markReach = 4;
+
+/** Edge, holes and their middles: what every blank has, whatever is made of it. */
+export const cutMarks = ({ outline, holes }: Pick<FlatLayout, "outline" | "holes">) => ({
+  outline: [{ kind: "polygon", points: outline }] satisfies Mark[],
+  holes: holes.map(holeMark),
+  centres: holes.map(
+    ({ flatX, flatY, width, height, number }): Mark => ({
+      kind: "cross",
+      centre: { x: flatX, y: flatY },
+      reach: Math.min(width, height) / 2 + beyondHole,
+      name: String(number),
+    }),
+  ),
+});
 
 /** Both ends of a line across one axis. */
 const across = (axis: Axis, distance: number, { from, to }: { readonly from: number; readonly to: number }) =>
@@ -111,19 +130,13 @@ export function drawingOf({ layout, bends }: { readonly layout: FlatLayout; read
   const holesOut = layout.corners.flatMap(({ x, y, relief }) =>
     relief?.kind === "hole" ? [{ centre: { x, y }, radius: relief.size / 2 }] : [],
   );
+  const { outline, holes, centres } = cutMarks(layout);
   return {
-    outline: [{ kind: "polygon", points: layout.outline }],
+    outline,
     "relief-holes": holesOut.map((hole) => ({ kind: "circle", ...hole })),
-    holes: layout.holes.map(holeMark),
+    holes,
     "hole-centres": [
-      ...layout.holes.map(
-        (hole): Mark => ({
-          kind: "cross",
-          centre: { x: hole.flatX, y: hole.flatY },
-          reach: Math.min(hole.width, hole.height) / 2 + beyondHole,
-          name: String(hole.number),
-        }),
-      ),
+      ...centres,
       ...holesOut.map(({ centre, radius }): Mark => ({ kind: "cross", centre, reach: radius + beyondHole })),
       ...layout.attachments.map(
         ({ flatX, flatY, number }): Mark => ({
@@ -149,6 +162,8 @@ export function drawingOf({ layout, bends }: { readonly layout: FlatLayout; read
         }),
       ),
     ),
+    "seam-lines": [],
+    "middle-line": [],
   };
 }
 

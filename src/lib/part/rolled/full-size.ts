@@ -1,27 +1,28 @@
-import { type FullSize, holeMark, type Mark } from "../drawing.ts";
+import { cutMarks, type FullSize, type Mark, markReach } from "../drawing.ts";
 import type { RolledPlan } from "./plan.ts";
+import { type SeamPlace, seamPlaces } from "./seam-places.ts";
 
-/** Reach of the cross at a joint or at the centre of the arcs [mm]. */
-const reach = 4;
+const seamMark = ({ from, to, what, way }: SeamPlace): Mark => ({
+  kind: "line",
+  from,
+  to,
+  name: way === undefined ? what : `${what}, ${way}`,
+});
 
 /**
  * The blank of a rolled part at full size, the face up that becomes the inside.
- * @returns its marks in millimetres: edge, holes, joints, seam and fold lines; of a cone also the centre of its arcs
+ * @returns its marks in millimetres: edge, holes, joints, seam, lap and fold lines, middle line; of a cone also the centre of its arcs
  */
 export function rolledFullSize({ part, sheet }: Pick<RolledPlan, "part" | "sheet">): FullSize {
-  const { sector, seam, width, depth } = sheet;
-  const upright = (x: number, name: string): Mark => ({ kind: "line", from: { x, y: 0 }, to: { x, y: depth }, name });
-  const seamLines: readonly Mark[] = sector
-    ? sector.seamLines.map(
-        ({ side, outer, inner }): Mark => ({ kind: "line", from: outer, to: inner, name: `seam line ${side}` }),
-      )
-    : seam.lines.map(({ side, distance, what }) => upright(side === "A" ? distance : width - distance, what));
-  const cross = (centre: { x: number; y: number }, name?: string): Mark => ({
-    kind: "cross",
-    centre,
-    reach,
-    ...(name !== undefined && { name }),
-  });
+  const { sector, width, depth } = sheet;
+  const { outline, holes, centres } = cutMarks(sheet);
+  const places = seamPlaces(sheet);
+  const middle = sector
+    ? {
+        from: { x: sector.centre.x, y: sector.centre.y - sector.outerRadius },
+        to: { x: sector.centre.x, y: sector.centre.y - sector.innerRadius },
+      }
+    : { from: { x: width / 2, y: 0 }, to: { x: width / 2, y: depth } };
   return {
     name: part.name,
     material: part.material.name,
@@ -31,18 +32,22 @@ export function rolledFullSize({ part, sheet }: Pick<RolledPlan, "part" | "sheet
     outline: sheet.outline,
     face: "the later inside up",
     drawing: {
-      outline: [{ kind: "polygon", points: sheet.outline }],
+      outline,
       "relief-holes": [],
-      holes: sheet.holes.map(holeMark),
+      holes,
       "hole-centres": [
-        ...sheet.holes.map(({ flatX, flatY, number }) => cross({ x: flatX, y: flatY }, String(number))),
-        ...sheet.joints.flatMap(({ a, b }) => [cross(a), cross(b)]),
-        ...(sector ? [cross(sector.centre, "centre O of the arcs")] : []),
+        ...centres,
+        ...sheet.joints.flatMap(({ a, b }) => [a, b].map((centre): Mark => ({ kind: "cross", centre, reach: markReach }))),
+        ...(sector
+          ? [{ kind: "cross", centre: sector.centre, reach: markReach, name: "centre O of the arcs" } satisfies Mark]
+          : []),
       ],
       "bend-lines": [],
       "bend-zones": [],
       "sight-lines": [],
-      "fold-lines": seamLines,
+      "fold-lines": places.filter(({ kind }) => kind === "fold").map(seamMark),
+      "seam-lines": places.filter(({ kind }) => kind !== "fold").map(seamMark),
+      "middle-line": [{ kind: "line", ...middle, name: "middle, square to the rolls" }],
     },
   };
 }

@@ -195,7 +195,8 @@ export function planRolled(values: PartValues, catalogue: Catalogue): RolledPlan
   const strips = practice.map(({ length, width }) => ({ pieces: 1, size: { length, width } }));
   return {
     shop: catalogue.shop.name,
-    cuts: cutList(sheet, blank, strips, catalogue),
+    // Round a tube along the rolling direction, so that the folds of its seam run across it.
+    cuts: cutList(sheet, part.kind === "tube" ? { ...blank, along: "x" } : blank, strips, catalogue),
     punching: punchList(sheet, catalogue),
     ...(joints && { joints }),
     part,
