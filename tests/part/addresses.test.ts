@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { loadCatalogue } from "../../src/catalogue/load.ts";
-import { PackedAddressError, pack, sharedQuery, unfolded, unpack } from "../../src/components/plan/packed.ts";
+import { PackedAddressError, pack, sharedQuery, unfolded, unpack } from "../../src/components/packed.ts";
 import { findPlans, keepPlans, planShelf, withPlan } from "../../src/components/plan/plan-shelf.ts";
 import { rawFromAddress } from "../../src/lib/address.ts";
 import { partFileFrom } from "../../src/lib/part/file.ts";
@@ -22,7 +22,7 @@ const rawOf = (query: string) => rawFromAddress("plan", partInputs, new URLSearc
 
 describe("addresses that were given away keep opening the same part", () => {
   test.each(frozen)("$query", async ({ query, part }) => {
-    const readable = (await unfolded(`?${query}`)) ?? query;
+    const readable = (await unfolded("plan", `?${query}`)) ?? query;
     const raw = rawOf(readable);
     expect(partFileFrom(raw)).toMatchObject(part);
     const { plan, problems } = planFrom(raw, catalogue);
@@ -43,13 +43,14 @@ describe("a packed address", () => {
 
   test("is used only where the readable one is long, and is shorter then", async () => {
     const short = "plan.name=Clip&plan.north=25mm:90deg:up";
-    expect(await sharedQuery(short)).toBe(short);
+    expect(await sharedQuery("plan", short)).toBe(short);
     const holes = Array.from({ length: 40 }, (_, index) => `base:${10 + 7 * index}mm:15.5mm:5mm`).join(";");
     const long = `plan.name=Perforated+plate&plan.width=320mm&plan.holes=${holes}`;
-    const shared = await sharedQuery(long);
+    const shared = await sharedQuery("plan", long);
     expect(shared).toMatch(/^plan\.packed=1\.[\w-]+$/);
     expect(shared.length).toBeLessThan(long.length / 2);
-    expect(await unfolded(`?${shared}&units=inch`)).toBe(`units=inch&${long}`);
+    expect(await unfolded("plan", `?${shared}&units=inch`)).toBe(`units=inch&${long}`);
+    expect(await unfolded("assign", `?${shared}&units=inch`)).toBeUndefined();
   });
 
   test.each(["", "1", "1.", "1.!!", "1.AAAA", "x.AAAA", "1.S0lKTEo"])("that is damaged is said to be: “%s”", async (text) => {
@@ -65,7 +66,7 @@ describe("a packed address", () => {
   test("that unfolds without end is stopped", async () => {
     const bomb = await pack("a".repeat(5_000_000));
     expect(bomb.length).toBeLessThan(10_000);
-    await expect(unpack(bomb)).rejects.toThrow(/more than a plan/);
+    await expect(unpack(bomb)).rejects.toThrow(/more than any link/);
   });
 
   test("never does anything else than give a text or say what is wrong", async () => {

@@ -171,7 +171,7 @@ test("the code of the plan holds the address it is passed on with", async ({ ope
   await expect.poll(() => page.url()).toContain("plan.quantity=3");
   await expect.poll(() => code.getAttribute("d")).not.toBe(before);
   const address = new URL(page.url());
-  const { sharedQuery } = await import("../../src/components/plan/packed.ts");
-  const wanted = codeOf(`${address.origin}${address.pathname}?${await sharedQuery(address.search.slice(1))}`);
+  const { sharedQuery } = await import("../../src/components/packed.ts");
+  const wanted = codeOf(`${address.origin}${address.pathname}?${await sharedQuery("plan", address.search.slice(1))}`);
   expect(await code.getAttribute("d")).toBe(wanted?.path);
 });

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { owner } from "./last-plan.ts";
 import type { Code } from "./qr.ts";
 
 /** How long an address must stay the same before its code is made [ms]: nobody scans while typing. */
@@ -16,8 +17,8 @@ export function PlanCode({ query }: { readonly query: string }) {
   useEffect(() => {
     let wanted = true;
     const timer = setTimeout(async () => {
-      const [{ codeOf }, { sharedQuery }] = await Promise.all([import("./qr.ts"), import("./packed.ts")]);
-      const text = `${location.origin}${location.pathname}?${await sharedQuery(query)}`;
+      const [{ codeOf }, { sharedQuery }] = await Promise.all([import("./qr.ts"), import("../packed.ts")]);
+      const text = `${location.origin}${location.pathname}?${await sharedQuery(owner, query)}`;
       if (!wanted) return;
       setAddress(text);
       setCode(codeOf(text));

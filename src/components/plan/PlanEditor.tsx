@@ -107,7 +107,7 @@ function lastPlan(): Raw | undefined {
 }
 
 /** Fetched when a link is copied. */
-const packed = () => import("./packed.ts");
+const packed = () => import("../packed.ts");
 
 /** Fetched when a file is opened or saved, which most visits never do. */
 const partFile = () => import("../../lib/part/file.ts");
@@ -261,7 +261,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
               addressParameters();
               if (parts.length === 0) return `${location.origin}${location.pathname}`;
               const { sharedQuery } = await packed();
-              return `${location.origin}${location.pathname}?${await sharedQuery(query)}`;
+              return `${location.origin}${location.pathname}?${await sharedQuery(owner, query)}`;
             }}
           >
             Copy link to this plan

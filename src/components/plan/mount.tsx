@@ -4,27 +4,14 @@ import type { Catalogue } from "../../lib/catalogue.ts";
 import type { BendOrder } from "../../lib/part/order/order.ts";
 import { hydrateTyped } from "../calculator/hydrate-typed.ts";
 import { followDeviceShop } from "../shop/device.ts";
+import { unfoldAddress } from "../unfold-address.ts";
 import { owner } from "./last-plan.ts";
 import { PlanEditor } from "./PlanEditor.tsx";
 import type { PlanWords } from "./words.ts";
 
-/** Unfolds a packed plan in the address into a readable one, before any form reads it. @returns what is wrong with it */
-async function unfoldAddress(): Promise<string> {
-  if (!new URLSearchParams(location.search).has(`${owner}.packed`)) return "";
-  const { PackedAddressError, unfolded } = await import("./packed.ts");
-  try {
-    const query = await unfolded(location.search);
-    if (query !== undefined) history.replaceState(history.state, "", `${location.pathname}?${query}${location.hash}`);
-    return "";
-  } catch (error) {
-    if (error instanceof PackedAddressError) return error.message;
-    throw error;
-  }
-}
-
 /** Brings the plan of the page to life. */
 export async function mount(host: HTMLElement): Promise<void> {
-  const damage = await unfoldAddress();
+  const damage = await unfoldAddress(owner);
   const given: PlanWords = JSON.parse(host.dataset.words ?? "{}");
   // No calculation reads a source: all that is shown of one is its name.
   const words = { ...given, titles: { ...data.sources, ...given.titles } };

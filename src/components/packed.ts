@@ -1,21 +1,20 @@
-import { owner } from "./last-plan.ts";
-
 /**
- * A plan's address for links and QR codes: readable while it is short, packed when it is long.
- * Packed is the same query, deflated and written in the letters of base64url, behind the number of the packing.
+ * An address for links and QR codes, of a plan or of an assignment: readable while it is short, packed when it is long.
+ * Packed is the same query, deflated and written in the letters of base64url, behind the number of the packing, in one
+ * parameter that bears the name of its owner: `plan.packed=1.…`, `assign.packed=1.…`.
  */
 
-/** Parameter of a packed plan. */
-export const packedKey = `${owner}.packed`;
+/** Parameter that holds what belongs to an owner, packed. */
+export const packedKey = (owner: string): string => `${owner}.packed`;
 
-/** Counts up when plans are packed another way; every earlier way stays readable. */
+/** Counts up when addresses are packed another way; every earlier way stays readable. */
 const packing = "1";
 
 /** A link longer than this no longer fits a QR code that a phone reads from paper, and some mail programs break it. */
 const longestReadable = 900;
 
-/** A plan larger than this is no plan: a packed address of a few hundred letters may otherwise unfold without end. */
-const largestPlan = 200_000;
+/** Nothing that is shared is larger: a packed address of a few hundred letters may otherwise unfold without end. */
+const largestQuery = 200_000;
 
 export class PackedAddressError extends Error {}
 
@@ -33,7 +32,7 @@ async function through(bytes: Uint8Array<ArrayBuffer>, stream: CompressionStream
     length += value.length;
     if (length > most) {
       await reader.cancel();
-      throw new PackedAddressError("The address unfolds to more than a plan can hold.");
+      throw new PackedAddressError("The address unfolds to more than any link of this handbook holds.");
     }
     parts.push(value);
   }
@@ -46,7 +45,7 @@ async function through(bytes: Uint8Array<ArrayBuffer>, stream: CompressionStream
   return all;
 }
 
-/** Packs the query of a plan's address. */
+/** Packs a query. */
 export async function pack(query: string): Promise<string> {
   const bytes = await through(new TextEncoder().encode(query), new CompressionStream("deflate-raw"), Number.POSITIVE_INFINITY);
   const letters = btoa(String.fromCharCode(...bytes));
@@ -55,39 +54,44 @@ export async function pack(query: string): Promise<string> {
 
 /**
  * The query that was packed.
- * @throws PackedAddressError for a text that is not a packed plan, or packed by newer pages
+ * @throws PackedAddressError for a text that is no packed query, or packed by newer pages
  */
 export async function unpack(text: string): Promise<string> {
   const [, version, letters] = /^(\d{1,4})\.([\w-]*)$/.exec(text) ?? [];
-  if (version === undefined || letters === undefined) throw new PackedAddressError("The packed plan in the address is damaged.");
+  if (version === undefined || letters === undefined)
+    throw new PackedAddressError("The packed part of the address is damaged. Perhaps not all of the link was copied.");
   if (version !== packing) throw new PackedAddressError("The address was made by a newer handbook; load this page again.");
   try {
     const bytes = Uint8Array.from(atob(letters.replaceAll("-", "+").replaceAll("_", "/")), (letter) => letter.charCodeAt(0));
     return new TextDecoder("utf-8", { fatal: true }).decode(
-      await through(bytes, new DecompressionStream("deflate-raw"), largestPlan),
+      await through(bytes, new DecompressionStream("deflate-raw"), largestQuery),
     );
   } catch (error) {
     if (error instanceof PackedAddressError) throw error;
-    throw new PackedAddressError("The packed plan in the address is damaged.");
+    throw new PackedAddressError("The packed part of the address is damaged. Perhaps not all of the link was copied.");
   }
 }
 
 /**
  * The query to share: the readable one, or the packed one where that is shorter and the readable one is long.
- * @param query - of the plan alone
+ * @param query - of the owner alone
  */
-export async function sharedQuery(query: string): Promise<string> {
+export async function sharedQuery(owner: string, query: string): Promise<string> {
   if (query.length <= longestReadable || typeof CompressionStream === "undefined") return query;
-  const packed = `${packedKey}=${await pack(query)}`;
+  const packed = `${packedKey(owner)}=${await pack(query)}`;
   return packed.length < query.length ? packed : query;
 }
 
-/** A query with the packed plan in it unfolded; what else it holds stays. @throws PackedAddressError as `unpack` */
-export async function unfolded(search: string): Promise<string | undefined> {
+/**
+ * A query with what is packed in it for an owner unfolded; what else it holds stays.
+ * @returns undefined where nothing is packed
+ * @throws PackedAddressError as `unpack`
+ */
+export async function unfolded(owner: string, search: string): Promise<string | undefined> {
   const parameters = new URLSearchParams(search);
-  const packed = parameters.get(packedKey);
+  const packed = parameters.get(packedKey(owner));
   if (packed === null) return undefined;
-  parameters.delete(packedKey);
+  parameters.delete(packedKey(owner));
   const rest = parameters.toString();
   const query = await unpack(packed);
   return rest === "" ? query : `${rest}&${query}`;
