@@ -20,6 +20,7 @@ import rolledBlank from "./worksheets/rolled-blank.ts";
 import sawBlade from "./worksheets/saw-blade.ts";
 import seamAllowance from "./worksheets/seam-allowance.ts";
 import shearLoad from "./worksheets/shear-load.ts";
+import sheetCuts from "./worksheets/sheet-cuts.ts";
 import sheetMass from "./worksheets/sheet-mass.ts";
 import smallestRadius from "./worksheets/smallest-radius.ts";
 import spotJoint from "./worksheets/spot-joint.ts";
@@ -37,6 +38,7 @@ export const worksheets: readonly Worksheet[] = [
   sheetMass,
   cutMethod,
   shearLoad,
+  sheetCuts,
   sawBlade,
   cornerCut,
   punchLoad,

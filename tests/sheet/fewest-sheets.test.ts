@@ -236,7 +236,7 @@ describe("jobs that cannot be worked with", () => {
       "wider than every sheet",
       job([{}, { width: 1300, length: 1300 }]),
       "pieces.1.width",
-      /larger than every sheet: .*1250.* × .*2500/,
+      /larger than every sheet.*1250.* × .*2500/,
     ],
     ["longer than every sheet", job([{ length: 2600 }]), "pieces.0.length", /larger than every sheet/],
     [

@@ -33,8 +33,8 @@ export interface FillEffort {
 }
 
 const usualWork = 3e8;
-/** Work of trying every set of a small choice. */
-const smallWork = 4e6;
+/** Share of the work that goes into trying every set of a small choice. */
+const smallShare = 1 / 50;
 
 /**
  * The most valuable pieces that cuts from edge to edge can make of one sheet: any number of those without a count, at most so
@@ -115,7 +115,9 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
   yield { doing: "comparing cuts" };
   const { tree } = table.best(worth);
   const densest = lies.reduce((most, lie) => Math.max(most, (worth[lie.piece] as number) / (lie.width * lie.length)), 0);
-  bound = Math.min(table.bound(worth), densest * area);
+  // Nor can a plan be worth more than all the pieces there are.
+  const everything = counts.reduce((sum, count, piece) => sum + count * (worth[piece] as number), 0);
+  bound = Math.min(table.bound(worth), densest * area, everything);
   work += table.work;
   offer(atMost(tree, counts));
   const free = countPieces(tree, worth.length).every((count, piece) => count <= (counts[piece] as number));
@@ -130,12 +132,6 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
     return plan();
   }
 
-  const small = bestForSmall(lies, counts, worth, plate, longestCut, smallWork);
-  if (small) {
-    offer(small.tree);
-    bound = Math.min(bound, small.value);
-    return plan();
-  }
   yield { plan: plan(), doing: "laying out" };
 
   /** Fills what is left over with pieces of which there are still some. */
@@ -170,8 +166,20 @@ function* fillSheet(job: SheetJob, sheet: number, effort: FillEffort): Generator
   const whole: CutTree = { kind: "rest", ...plate };
   for (const order of [byDensity, bySize])
     for (const block of blocks)
-      for (const fit of fitRules) for (const split of splitRules) offer(refill(whole, order, { order, block, fit, split }));
+      for (const fit of fitRules)
+        for (const split of splitRules) {
+          if (plan().proved && best?.faults === 0) continue;
+          offer(refill(whole, order, { order, block, fit, split }));
+        }
   yield { plan: plan(), doing: "laying out" };
+  if (plan().proved) return plan();
+
+  const small = bestForSmall(lies, counts, worth, plate, longestCut, smallShare * mostWork);
+  if (small) {
+    offer(small.tree);
+    bound = Math.min(bound, small.value);
+    return plan();
+  }
 
   // Prices on the pieces of which too many are taken: worth less the price bounds every plan, and points to other plans.
   const prices = worth.map(() => 0);

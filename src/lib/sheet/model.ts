@@ -135,7 +135,7 @@ function checkPiece(job: SheetJob, piece: Piece, index: number): void {
   throw new InputError(
     `${field}.${longSide}`,
     piece[longSide],
-    say`${name}, ${exactly(piece.width, "length")} × ${exactly(piece.length, "length")}, is larger than every sheet: the largest leaves ${mm(millimetres(largest.width))} × ${mm(millimetres(largest.length))} inside its trim.`,
+    say`${name}, ${exactly(piece.width, "length")} × ${exactly(piece.length, "length")}, is larger than every sheet. It must fit into the ${mm(millimetres(largest.width))} × ${mm(millimetres(largest.length))} that the largest leaves inside its trim.`,
   );
 }
 

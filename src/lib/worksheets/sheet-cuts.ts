@@ -16,7 +16,7 @@ const setting = { quantity: "length", fineness: "setting" } as const;
 /** Work of one answer, in sums compared: about a quarter of a second. The page lets a plan take longer. */
 const answerWork = 6e7;
 /** One table for one sheet may be larger: it is made once. */
-const fillWork = 2e8;
+const fillWork = 5e7;
 
 const usedShareFormula: Formula = {
   id: "used-share",
