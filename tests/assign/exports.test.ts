@@ -2,11 +2,11 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { answerKey, answerKeyCsv } from "../../src/lib/assign/answer-key.ts";
 import { bankCsv, bankQuestions } from "../../src/lib/assign/bank.ts";
-import { safeCsv } from "../../src/lib/assign/csv.ts";
 import type { Assignment } from "../../src/lib/assign/definition.ts";
 import { printedSheets } from "../../src/lib/assign/printed-sheet.ts";
 import { qtiFiles } from "../../src/lib/assign/qti.ts";
 import { element, escapeXml, xmlFile } from "../../src/lib/assign/xml.ts";
+import { safeCsv } from "../../src/lib/csv.ts";
 import { bracket, catalogue, question, worksheetById } from "./shared.ts";
 import { everyNode, type Node, readXml } from "./xml-reader.ts";
 

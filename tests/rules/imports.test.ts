@@ -28,7 +28,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   sheet: ["quantity", ...basics],
   part: [...foundation, ...trades, ...basics, "shop", "address.ts", "json-inputs.ts", "worksheet.ts"],
   worksheets: [...foundation, ...trades, ...basics, "sheet", "worksheet.ts"],
-  assign: [...foundation, "bending", ...basics, "address.ts", "worksheet.ts"],
+  assign: [...foundation, "bending", ...basics, "address.ts", "csv.ts", "worksheet.ts"],
   "": ["quantity", "stock", "worksheets"],
 };
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { csvText, tabText } from "../../src/components/tables/lines.ts";
+import { tabText } from "../../src/components/tables/lines.ts";
+import { safeCsv } from "../../src/lib/csv.ts";
 
 describe("comma-separated text, by the rules of RFC 4180", () => {
   test.each([
@@ -16,7 +17,7 @@ describe("comma-separated text, by the rules of RFC 4180", () => {
       "a,b\r\n1,2\r\n",
     ],
   ])("%s", (_, lines, expected) => {
-    expect(csvText(lines)).toBe(`\uFEFF${expected}`);
+    expect(safeCsv(lines)).toBe(`\uFEFF${expected}`);
   });
 });
 

@@ -1,4 +1,5 @@
-import { csvText, tabText } from "./lines.ts";
+import { safeCsv } from "../../lib/csv.ts";
+import { tabText } from "./lines.ts";
 
 /**
  * Brings the tables of a page to life: order, choice of rows and of columns, copy and file of what is shown.
@@ -168,7 +169,7 @@ function start(host: HTMLElement, id: string): void {
     }
   });
   save.addEventListener("click", () => {
-    const place = URL.createObjectURL(new Blob([csvText(lines())], { type: "text/csv" }));
+    const place = URL.createObjectURL(new Blob([safeCsv(lines())], { type: "text/csv" }));
     const whole = save.href;
     save.href = place;
     // The browser follows the link after this; then its own address comes back.

@@ -1,11 +1,11 @@
 import type { Catalogue } from "../catalogue.ts";
+import { safeCsv } from "../csv.ts";
 import { InputError } from "../input-error.ts";
 import { type LengthView, unitOfView } from "../quantity/format.ts";
 import { kindOf } from "../quantity/units.ts";
 import type { QuantityOutput } from "../worksheet.ts";
 import { plainAnswer } from "./check-answer.ts";
 import type { Student } from "./class-list.ts";
-import { safeCsv } from "./csv.ts";
 import type { Assignment } from "./definition.ts";
 import { type OwnQuestion, ownQuestions, viewOf, type WorksheetOf } from "./own-question.ts";
 import { shownStep } from "./tolerance.ts";

@@ -1,8 +1,8 @@
 import type { Catalogue } from "../catalogue.ts";
+import { safeCsv } from "../csv.ts";
 import type { LengthView } from "../quantity/format.ts";
 import { answerFigures, answerUnit } from "./answer-key.ts";
 import { plainAnswer } from "./check-answer.ts";
-import { safeCsv } from "./csv.ts";
 import type { Assignment } from "./definition.ts";
 import { type AskedAnswer, type OwnQuestion, ownQuestion, viewOf, type WorksheetOf } from "./own-question.ts";
 import { allowed, answerText, toleranceText } from "./tolerance.ts";
