@@ -33,7 +33,13 @@ describe("right answers", () => {
     ["78.2mm", "inch"],
   ] as const)("%s, in %s", (typed, view) => {
     expect(blank).toBeCloseTo(78.2058, 4);
-    expect(verdict(own, typed, view)).toEqual({ kind: "right" });
+    expect(verdict(own, typed, view).kind).toBe("right");
+  });
+
+  test("to the figure the handbook shows are told from those within the tolerance", () => {
+    // 78.2058: the handbook shows 78.21 mm, 3.079 in, 3-5/64 in.
+    for (const exact of ["78.21", "78.2058", "3.079 in", "3 5/64 in"]) expect(verdict(own, exact)).toEqual({ kind: "right" });
+    for (const near of ["78.2", "78.25", "3.08in"]) expect(verdict(own, near)).toEqual({ kind: "right", within: true });
   });
 
   test.each(["78.15", "78.26", "0", "-78.2"])("%s is not", (typed) => expect(verdict(own, typed).kind).not.toBe("right"));

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readClassList, readCodes } from "../../src/lib/assign/class-list.ts";
 import type { Assignment } from "../../src/lib/assign/definition.ts";
 import { questionResults, readResultCode, resultCode } from "../../src/lib/assign/result-code.ts";
 import { bracket } from "./shared.ts";
@@ -88,85 +87,5 @@ describe("a result code", () => {
   test("needs a student and one result for each question", () => {
     expect(() => resultCode(bracket, " ", ["right", "right"])).toThrow(expect.objectContaining({ field: "student" }));
     expect(() => resultCode(bracket, "s", ["right"])).toThrow("cannot hold");
-  });
-});
-
-describe("a class list", () => {
-  test("is one id a line, with or without more", () => {
-    const { students, problems } = readClassList('s1\n\n s2 \r\ns3\tDoe, Jo\ns4;Roe;Al\n"s,5",Poe\ns6,"Moe ""M"""');
-    expect(problems).toEqual([]);
-    expect(students).toEqual([
-      { id: "s1", note: "" },
-      { id: "s2", note: "" },
-      { id: "s3", note: "Doe, Jo" },
-      { id: "s4", note: "Roe Al" },
-      { id: "s,5", note: "Poe" },
-      { id: "s6", note: 'Moe "M"' },
-    ]);
-  });
-
-  test("names lines that cannot be used", () => {
-    const { students, problems } = readClassList(`s1\nS1 \n,nobody\n${"x".repeat(61)}`);
-    expect(students).toHaveLength(1);
-    expect(problems.map(({ field, message }) => [field, message])).toEqual([
-      ["students.1", expect.stringContaining("line 1 already")],
-      ["students.2", expect.stringContaining("id is missing")],
-      ["students.3", expect.stringContaining("61 characters")],
-    ]);
-  });
-
-  test("takes any text", () => {
-    fc.assert(
-      fc.property(fc.string(), (text) => {
-        const { students, problems } = readClassList(text);
-        const lines = text.split(/\r\n|\r|\n/).filter((line) => line.trim() !== "");
-        expect(students.length + problems.length).toBe(lines.length);
-      }),
-    );
-  });
-});
-
-describe("codes handed in", () => {
-  const { students } = readClassList("s1\ns2\ns3\ns4");
-  const code = (student: string, ...given: ("right" | "tried" | "untried")[]) => resultCode(bracket, student, given);
-
-  test("tell who is done; the best code of a student counts", () => {
-    const text = [
-      code("s3", "tried", "untried"),
-      `Roe, Al: ${code("s1", "right", "tried")}`,
-      code("s1", "tried", "tried").replaceAll("-", " "),
-      "",
-      `s2 ${code("s2", "right", "right").toLowerCase()}`,
-    ].join("\n");
-    expect(readCodes(bracket, students, text)).toEqual({
-      handedIn: [
-        { student: "s1", results: ["right", "tried"] },
-        { student: "s2", results: ["right", "right"] },
-        { student: "s3", results: ["tried", "untried"] },
-      ],
-      missing: ["s4"],
-      problems: [],
-    });
-  });
-
-  test("name lines that cannot be used", () => {
-    const stranger = code("s9", "right", "right");
-    const text = `${stranger}\nnothing to see\n${code("s1", "right", "right").slice(0, -1)}`;
-    const { handedIn, missing, problems } = readCodes(bracket, students, text);
-    expect(handedIn).toEqual([]);
-    expect(missing).toHaveLength(4);
-    expect(problems.map(({ field, message }) => [field, message])).toEqual([
-      ["codes.0", expect.stringContaining("not in the list")],
-      ["codes.1", expect.stringContaining("Line 2")],
-      ["codes.2", expect.stringContaining("Line 3")],
-    ]);
-  });
-
-  test("any text can be pasted", () => {
-    fc.assert(
-      fc.property(fc.string({ maxLength: 200 }), (text) => {
-        expect(readCodes(bracket, students, text).handedIn).toEqual([]);
-      }),
-    );
   });
 });

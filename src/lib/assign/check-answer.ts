@@ -14,7 +14,8 @@ import { allowed, isWithin } from "./tolerance.ts";
 
 /** What is said about an answer that a student entered. */
 export type Verdict =
-  | { readonly kind: "right" }
+  /** `within`: not to the last figure the handbook shows, but within the tolerance. */
+  | { readonly kind: "right"; readonly within?: true }
   | { readonly kind: "slip"; readonly slip: SlipId; readonly phrase: Phrase }
   | { readonly kind: "wrong" }
   /** It could not be read; that is no attempt. */
@@ -74,7 +75,10 @@ export function checkAnswer(
   }
   const figures = viewEntered(given, output, shown);
   const most = (value: number) => allowed(tolerance, value, output, figures);
-  if (isWithin(given.value, right, most(right))) return { kind: "right" };
+  if (isWithin(given.value, right, most(right))) {
+    const toTheFigure = isWithin(given.value, right, allowed({ kind: "rounding" }, right, output, figures));
+    return toTheFigure ? { kind: "right" } : { kind: "right", within: true };
+  }
 
   // A gauge number stands for millimetres.
   const unit = given.unit === "ga" ? "mm" : given.unit;

@@ -33,7 +33,8 @@ const markOf = (text: string): bigint => splitMix64(fnv1a64(text))() % markSize;
 /** Mark of an assignment: of every word, value and tolerance in it. */
 const assignmentMark = (assignment: Assignment): bigint => markOf(`assignment\0${assignmentQuery(assignment)}`);
 
-const studentMark = ({ course }: Assignment, student: string): bigint =>
+/** Mark of a student in a course. One in a million pairs of students shares one. */
+export const studentMark = ({ course }: Pick<Assignment, "course">, student: string): bigint =>
   markOf(["student", plainId(course), plainId(student)].join("\0"));
 
 /** Turns the results so that two students with the same ones have different codes. */
@@ -86,6 +87,8 @@ export function resultCode(assignment: Assignment, student: string, results: rea
 
 export interface ReadCode {
   readonly results: readonly QuestionResult[];
+  /** Mark of the student whose it is. */
+  readonly mark: bigint;
   /** Whether it bears the mark of this student. */
   isOf(student: string): boolean;
 }
@@ -121,5 +124,5 @@ export function readResultCode(assignment: Assignment, typed: string): ReadCode 
     results.unshift(questionResults[Number(held % 3n)] ?? "untried");
     held /= 3n;
   }
-  return { results, isOf: (id) => studentMark(assignment, id) === student };
+  return { results, mark: student, isOf: (id) => studentMark(assignment, id) === student };
 }
