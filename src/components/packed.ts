@@ -1,11 +1,10 @@
+import { packedKey } from "./packed-key.ts";
+
 /**
  * An address for links and QR codes, of a plan or of an assignment: readable while it is short, packed when it is long.
  * Packed is the same query, deflated and written in the letters of base64url, behind the number of the packing, in one
  * parameter that bears the name of its owner: `plan.packed=1.…`, `assign.packed=1.…`.
  */
-
-/** Parameter that holds what belongs to an owner, packed. */
-export const packedKey = (owner: string): string => `${owner}.packed`;
 
 /** Counts up when addresses are packed another way; every earlier way stays readable. */
 const packing = "1";

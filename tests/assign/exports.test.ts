@@ -364,7 +364,7 @@ describe("QTI", () => {
       }),
       { numRuns: 60 },
     );
-  });
+  }, 60_000);
 });
 
 describe("XML", () => {

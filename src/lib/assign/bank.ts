@@ -5,6 +5,7 @@ import { answerFigures, answerUnit } from "./answer-key.ts";
 import { plainAnswer } from "./check-answer.ts";
 import type { Assignment } from "./definition.ts";
 import { type AskedAnswer, type OwnQuestion, ownQuestion, viewOf, type WorksheetOf } from "./own-question.ts";
+import { taskText } from "./task-text.ts";
 import { allowed, answerText, toleranceText } from "./tolerance.ts";
 
 /** A question of a bank: one of several sets of numbers for the same task. */
@@ -52,7 +53,7 @@ export function bankQuestions(
 
 /** The task of a question in plain lines: its text, what is given, what is asked. */
 export function taskLines(own: OwnQuestion): { readonly intro: string; readonly given: readonly string[] } {
-  return { intro: own.question.intro ?? own.sheet.summary, given: own.given.map(({ label, text }) => `${label}: ${text}`) };
+  return { intro: taskText(own.sheet, own.question), given: own.given.map(({ label, text }) => `${label}: ${text}`) };
 }
 
 /** What an answer is called, with the unit in which it is entered as a plain number. */
