@@ -257,8 +257,11 @@ describe("slips", () => {
 
   test("anything else is wrong, without guesses", () => expect(verdict(strip("blank"), 71.3)).toEqual({ kind: "wrong" }));
 
-  test("every slip has a case here", () => {
-    expect(new Set([...cases.map(([, , , slip]) => slip), "other-gauge-system"])).toEqual(new Set(slipIds));
+  // Its cases stand with the questions about plans.
+  const ofPlans = ["other-edge"];
+
+  test("every slip has a case", () => {
+    expect(new Set([...cases.map(([, , , slip]) => slip), "other-gauge-system", ...ofPlans])).toEqual(new Set(slipIds));
   });
 });
 

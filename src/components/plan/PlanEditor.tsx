@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useState } from "preact/hooks";
 import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
-import { usesMethod } from "../../lib/bending/method-inputs.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { Input, Raw } from "../../lib/inputs.ts";
-import { type PartKind, partInputs, type Side } from "../../lib/part/form.ts";
+import { bendDataKeys, matters } from "../../lib/part/fields-that-matter.ts";
+import { partInputs } from "../../lib/part/form.ts";
 import type { BendOrder } from "../../lib/part/order/order.ts";
 import { type PlanResult, planFrom } from "../../lib/part/plan.ts";
 import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
@@ -23,17 +23,6 @@ import type { PlanWords } from "./words.ts";
 
 type Key = keyof typeof partInputs;
 
-const bendDataKeys: readonly Key[] = [
-  "bendData",
-  "measuredDeduction",
-  "measuredUncertainty",
-  "measuredPieces",
-  "measuredThickness",
-  "measuredRadius",
-  "measuredAngle",
-  "measuredLegTo",
-];
-
 const groups: readonly { readonly title: string; readonly keys: readonly Key[]; readonly folded?: boolean }[] = [
   { title: "The part", keys: ["kind", "name", "quantity"] },
   { title: "The sheet", keys: ["material", "thickness", "radius", "measured"] },
@@ -51,55 +40,6 @@ const groups: readonly { readonly title: string; readonly keys: readonly Key[]; 
   { title: "Bend data", keys: ["bendData", "kFactor", "hardness", ...bendDataKeys.slice(1)] },
   { title: "Marking", keys: ["marking"] },
 ];
-
-/** Fields of one kind of part alone; all others are for every kind. */
-const kindOfKey = new Map<Key, readonly PartKind[]>([
-  ...(
-    [
-      "radius",
-      "width",
-      "depth",
-      "south",
-      "north",
-      "west",
-      "east",
-      "edges",
-      "cornerGap",
-      "relief",
-      "tabs",
-      "tabWidth",
-      "tabJoint",
-      "attachments",
-    ] as const
-  ).map((key): [Key, readonly PartKind[]] => [key, ["folded"]]),
-  ...([...bendDataKeys, "kFactor", "hardness"] as const).map((key): [Key, readonly PartKind[]] => [key, ["folded"]]),
-  ["measured", ["folded", "tube"]],
-  ...(["diameter", "length", "arc"] as const).map((key): [Key, readonly PartKind[]] => [key, ["tube"]]),
-  ...(["largeDiameter", "smallDiameter", "height"] as const).map((key): [Key, readonly PartKind[]] => [key, ["cone"]]),
-  ...(["seam", "seamWidth", "seamJoint"] as const).map((key): [Key, readonly PartKind[]] => [key, ["tube", "cone"]]),
-]);
-
-/** The edges of part of a tube do not meet. */
-const isOpen = (raw: Raw) => raw.kind === "tube" && Number.parseFloat(String(raw.arc ?? "360")) < 360;
-
-/** Legs on two neighbouring sides: only such parts have corners. */
-function hasCorners(raw: Raw): boolean {
-  const legs = (side: Side) => Array.isArray(raw[side]) && raw[side].length > 0;
-  return (legs("north") || legs("south")) && (legs("east") || legs("west"));
-}
-
-function matters(key: Key, raw: Raw): boolean {
-  const kinds = kindOfKey.get(key);
-  if (kinds && !kinds.includes((raw.kind ?? partInputs.kind.default) as PartKind)) return false;
-  if (key === "seam") return !isOpen(raw) || (raw.seam ?? "butt") !== "butt";
-  if (key === "seamWidth") return (raw.seam ?? "butt") !== "butt";
-  if (key === "seamJoint") return raw.seam === "lap";
-  if (key === "kFactor") return usesMethod(raw.bendData, "neutral-line");
-  if (key === "cornerGap" || key === "relief" || key === "tabs") return hasCorners(raw);
-  if (key === "tabWidth" || key === "tabJoint") return hasCorners(raw) && (raw.tabs ?? "none") !== "none";
-  if (key === "hardness") return usesMethod(raw.bendData, "soft-medium-hard");
-  return !key.startsWith("measured") || key === "measured" || usesMethod(raw.bendData, "measured");
-}
 
 function lastPlan(): Raw | undefined {
   const query = lastPlanQuery();

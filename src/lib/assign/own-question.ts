@@ -57,9 +57,11 @@ export function spacedText(text: string, quantity: Quantity): string {
   }
 }
 
-function placeText({ input }: Place, text: string | undefined, catalogue: Catalogue): string | undefined {
+function placeText({ input, row }: Place, text: string | undefined, catalogue: Catalogue): string | undefined {
   if (text === undefined) {
     if (input.kind === "material" || input.kind === "text") return undefined;
+    // A cell left empty follows something the question states elsewhere.
+    if (row !== undefined) return undefined;
     // What a calculator takes by itself is part of the question, but not that each property is the material's own.
     return input.kind === "quantity" && input.override ? undefined : input.whenEmpty;
   }
@@ -78,6 +80,9 @@ function givenLines(sheet: Worksheet, raw: Raw, own: ReadonlySet<string>, catalo
   });
 }
 
+/** So many outputs are named where one is asked for that is not there; a plan has hundreds. */
+const listedOutputs = 24;
+
 /** The output asked for, with its tolerance read. @throws InputError naming `fields.output` or `fields.tolerance` */
 export function askedOutput(
   sheet: Worksheet,
@@ -86,7 +91,8 @@ export function askedOutput(
 ): { readonly output: QuantityOutput; readonly tolerance: Tolerance } {
   const output = Object.hasOwn(sheet.outputs, asked.output) ? sheet.outputs[asked.output] : undefined;
   const numeric = Object.keys(sheet.outputs).filter((key) => sheet.outputs[key]?.kind === "quantity");
-  const choice = numeric.length > 0 ? ` It has ${numeric.join(", ")}.` : " It has none.";
+  const more = numeric.length > listedOutputs ? `, … (${numeric.length} in all)` : "";
+  const choice = numeric.length > 0 ? ` It has ${numeric.slice(0, listedOutputs).join(", ")}${more}.` : " It has none.";
   if (!output)
     throw new InputError(
       `${field}.output`,

@@ -6,6 +6,7 @@ import { runWorksheet, type Worksheet } from "../worksheet.ts";
 import { placesOf, textAt, withTexts } from "./place.ts";
 import { includedAngle, radians } from "./slips/angle-slips.ts";
 import { deductionSign, otherMethod } from "./slips/bend-slips.ts";
+import { otherEdge } from "./slips/edge-slips.ts";
 import type { GivenNumber, Rule, SlipContext, SlipQuestion, SlipValue } from "./slips/rule.ts";
 import { insideOutside, radiusDiameter } from "./slips/size-slips.ts";
 import { answerUnit, inputUnit, otherAnswer, otherGaugeSystem } from "./slips/unit-slips.ts";
@@ -20,6 +21,7 @@ import { answerUnit, inputUnit, otherAnswer, otherGaugeSystem } from "./slips/un
 export const slipIds = [
   "other-gauge-system",
   "deduction-sign",
+  "other-edge",
   "included-angle",
   "inside-outside",
   "radius-diameter",
@@ -34,6 +36,7 @@ export type SlipId = (typeof slipIds)[number];
 const rules: Readonly<Record<SlipId, Rule>> = {
   "other-gauge-system": otherGaugeSystem,
   "deduction-sign": deductionSign,
+  "other-edge": otherEdge,
   "included-angle": includedAngle,
   "inside-outside": insideOutside,
   "radius-diameter": radiusDiameter,

@@ -86,6 +86,9 @@ export function finishedSetback(part: Part, bend: Bend): number {
   return part.measured === "outside" ? outside : (outside * radius) / (radius + part.thickness);
 }
 
+/** What binary arithmetic leaves of a panel that is just as long as its bends take [mm]. */
+const noFlat = 1e-9;
+
 /** @throws InputError for a leg shorter than its bends need */
 function flattenChain(part: Part, chain: Chain): FlatChain {
   const { thickness } = part;
@@ -98,7 +101,7 @@ function flattenChain(part: Part, chain: Chain): FlatChain {
     const beforeSetback = index > 0 ? (setbacks[index - 1] as number) : 0;
     const afterSetback = index < chain.bends.length ? (setbacks[index] as number) : 0;
     const flat = panel.length - beforeSetback - afterSetback;
-    if (!(flat > 0))
+    if (!(flat > noFlat))
       throw new InputError(
         panel.field,
         panel.length,

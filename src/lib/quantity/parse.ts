@@ -102,10 +102,11 @@ function readNumber(text: string): PlainNumber | undefined {
 export function parseQuantity(text: string, quantity: Quantity, context: ParseContext = {}): Typed {
   const kind = kindOf(quantity);
   const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
-  const refuse = (why = `is not a ${kind.name}`) => new ParseError(`“${shown}” ${why}. Write it like ${kind.example}.`);
+  const aValue = `${/^[aeiou]/.test(kind.name) ? "an" : "a"} ${kind.name}`;
+  const refuse = (why = `is not ${aValue}`) => new ParseError(`“${shown}” ${why}. Write it like ${kind.example}.`);
   if (text.length > maxTyped) throw refuse();
   const clean = tidy(text);
-  if (clean === "") throw new ParseError(`Nothing is entered. Write a ${kind.name} like ${kind.example}.`);
+  if (clean === "") throw new ParseError(`Nothing is entered. Write ${aValue} like ${kind.example}.`);
 
   if (quantity === "length") {
     const gauge = gaugePattern.exec(clean);

@@ -6,8 +6,9 @@ const degrees = (value: number) => amount(Number(value.toPrecision(6)), "angle")
 
 /** The corner left inside taken for the angle turned through. */
 export const includedAngle: Rule = function* ({ sheet, asked, right, numbers, again }) {
-  for (const { path, key, typed } of numbers) {
-    if (key !== "angle") continue;
+  for (const { path, typed } of numbers) {
+    // An input of its own, or that of one bend of a list.
+    if (!/(^|\.)angle$/.test(path)) continue;
     const inside = 180 - typed.value;
     yield* once(
       again({ [path]: `${inside}deg` }),
@@ -15,7 +16,7 @@ export const includedAngle: Rule = function* ({ sheet, asked, right, numbers, ag
         say`That is the answer for a bend turned through ${degrees(inside)}. ${degrees(inside)} is the corner left inside; the metal is turned through ${degrees(typed.value)} from flat, and that is the angle to work with.`,
     );
   }
-  if (asked === "swingAngle" && sheet.outputs.swingAngle)
+  if (/(^|\.)swingAngle$/.test(asked) && sheet.outputs[asked])
     yield {
       value: 180 - right,
       phrase: say`That is the corner left inside at the end of the swing. Asked is how far the leaf turns from flat: 180° less that.`,

@@ -1,10 +1,41 @@
 import { hardnessGroups } from "../../bending/handbook-allowances.ts";
 import { bendMethods } from "../../bending/methods.ts";
 import { say } from "../../quantity/phrase.ts";
-import { once, type Rule } from "./rule.ts";
+import { once, type Rule, type SlipContext, type SlipValue } from "./rule.ts";
+
+/** Bend deductions in the direction in which a plan's blank is asked for, of a part measured outside. */
+function deductionsAlong({ asked, outputs, values }: SlipContext): number[] {
+  const sides = { blankDepth: /^(north|south)\.\d+\.deduction$/, blankWidth: /^(west|east)\.\d+\.deduction$/ }[asked];
+  if (!sides || values.measured !== "outside") return [];
+  return Object.entries(outputs).flatMap(([key, value]) => (sides.test(key) && typeof value === "number" ? [value] : []));
+}
+
+/** The same for the blank of a plan. */
+function* planDeductions(context: SlipContext): Generator<SlipValue> {
+  const { right } = context;
+  const deductions = deductionsAlong(context);
+  if (deductions.length === 0) return;
+  const sum = deductions.reduce((total, each) => total + each, 0);
+  yield {
+    value: right + 2 * sum,
+    phrase: say`That has the bend deductions added. Outside sizes overlap at the corner: the deductions are taken off.`,
+  };
+  yield {
+    value: right + sum,
+    phrase: say`That is what it would be without bend deductions. Take them off: outside sizes overlap at each bend.`,
+  };
+  if (deductions.length > 1)
+    for (const one of new Set(deductions))
+      yield {
+        value: right + sum - one,
+        phrase: say`One bend deduction is taken off there, but ${deductions.length} bends lie in this direction. Each takes its own.`,
+      };
+}
 
 /** The bend deduction added, forgotten, or taken once for all bends. */
-export const deductionSign: Rule = function* ({ asked, right, outputs, values }) {
+export const deductionSign: Rule = function* (context) {
+  yield* planDeductions(context);
+  const { asked, right, outputs, values } = context;
   const { deduction } = outputs;
   const { legs } = values;
   if (asked !== "blank" || typeof deduction !== "number" || !Array.isArray(legs) || legs.length < 2) return;
