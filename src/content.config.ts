@@ -23,4 +23,14 @@ const techniques = defineCollection({
   }),
 });
 
-export const collections = { techniques };
+/** The same pages in Spanish; a page has the path of its English one below this folder, and all else is taken from that. */
+const techniquesInSpanish = defineCollection({
+  loader: glob({ base: "src/content/techniques-es", pattern: "**/*.mdx" }),
+  schema: z.strictObject({
+    title: line.max(60),
+    summary: line.max(200).regex(/[.?]$/, "must be a sentence with its full stop"),
+    sources: z.array(z.string()).default([]),
+  }),
+});
+
+export const collections = { techniques, techniquesInSpanish };

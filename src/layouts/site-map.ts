@@ -1,7 +1,5 @@
 import { getCollection } from "astro:content";
-import { existsSync } from "node:fs";
-import { join } from "node:path";
-import { projectFolder } from "../catalogue/load.ts";
+import { pageIn } from "../site/page-in.ts";
 
 /** What the site is to hold, and which of it is there. Links lead only to what is there. */
 export interface SitePage {
@@ -118,10 +116,7 @@ export const tables: readonly SitePage[] = [
   },
 ];
 
-function hasFile({ path }: SitePage): boolean {
-  const page = join(projectFolder(), "src/pages", path.slice(1, -1));
-  return existsSync(`${page}.astro`) || existsSync(join(page, "index.astro"));
-}
+const hasFile = ({ path }: SitePage) => pageIn("src/pages", path);
 
 /** All written pages of the handbook in reading order: each technique, then the pages below it. */
 export async function handbook(): Promise<SitePage[]> {

@@ -2,7 +2,7 @@ import { type Catalogue, type MaterialId, materialIds } from "./catalogue.ts";
 import { InputError } from "./input-error.ts";
 import type { Fineness } from "./quantity/format.ts";
 import { type ParseContext, ParseError, parseQuantity } from "./quantity/parse.ts";
-import { amount, atLeast, atMost, type Phrase, say } from "./quantity/phrase.ts";
+import { amount, asTyped, atLeast, atMost, type Phrase, say } from "./quantity/phrase.ts";
 import { kindOf, type Quantity } from "./quantity/units.ts";
 import { gaugeReader } from "./stock/gauge.ts";
 
@@ -109,7 +109,7 @@ function allowed({ quantity, min, max, aboveMin }: Range): Phrase {
   const limit = (value: number) => amount(value, quantity, "setting");
   const most = quantity === "length" ? atMost(max) : limit(max);
   if (quantity === "count" || quantity === "ratio" || quantity === "percent")
-    return [`${aboveMin ? "above" : "from"} ${min} to ${formatPlain(max, quantity)}`];
+    return aboveMin ? say`above ${min} to ${formatPlain(max, quantity)}` : say`from ${min} to ${formatPlain(max, quantity)}`;
   return aboveMin
     ? say`above ${limit(min)} and up to ${most}`
     : say`from ${quantity === "length" ? atLeast(min) : limit(min)} to ${most}`;
@@ -158,7 +158,7 @@ function readCell(field: string, cell: Cell, typed: string, context: ParseContex
     throw new InputError(
       field,
       typed,
-      say`${cell.label} must be one of ${Object.keys(cell.choices).join(", ")}; it is “${typed.slice(0, 40)}”.`,
+      say`${cell.label} must be one of ${asTyped(Object.keys(cell.choices).join(", "))}; it is “${asTyped(typed.slice(0, 40))}”.`,
     );
   }
   let value: number;
@@ -166,7 +166,7 @@ function readCell(field: string, cell: Cell, typed: string, context: ParseContex
     value = parseQuantity(typed, cell.quantity, context).value;
   } catch (error) {
     if (!(error instanceof ParseError)) throw error;
-    throw new InputError(field, typed, say`${cell.label}: ${error.message} Allowed is ${allowed(cell)}.`);
+    throw new InputError(field, typed, say`${cell.label}: ${error.phrase} Allowed is ${allowed(cell)}.`);
   }
   checkRange(field, cell, value, typed);
   return value;
@@ -179,7 +179,7 @@ function readEntry(field: string, cell: Cell, typed: string | undefined, context
   if (text !== undefined) return readCell(field, cell, text, context);
   if (cell.kind === "text") return "";
   if (cell.whenEmpty !== undefined) return undefined;
-  const range = cell.kind === "quantity" ? allowed(cell) : [`one of ${Object.keys(cell.choices).join(", ")}`];
+  const range = cell.kind === "quantity" ? allowed(cell) : say`one of ${asTyped(Object.keys(cell.choices).join(", "))}`;
   throw new InputError(field, typed, say`${cell.label} is not entered. Allowed is ${range}.`);
 }
 
@@ -212,7 +212,7 @@ export function readInputs<I extends Inputs>(inputs: I, raw: Raw, catalogue: Cat
         new InputError(
           key,
           raw[key],
-          say`There is no input “${key.slice(0, 40)}” here. The inputs are ${Object.keys(inputs).join(", ")}.`,
+          say`There is no input “${asTyped(key.slice(0, 40))}” here. The inputs are ${asTyped(Object.keys(inputs).join(", "))}.`,
         ),
       );
   }
@@ -227,7 +227,7 @@ export function readInputs<I extends Inputs>(inputs: I, raw: Raw, catalogue: Cat
         throw new InputError(
           key,
           typed,
-          say`${input.label} must be one of ${materialIds.join(", ")}; it is “${String(typed).slice(0, 40)}”.`,
+          say`${input.label} must be one of ${asTyped(materialIds.join(", "))}; it is “${asTyped(String(typed).slice(0, 40))}”.`,
         );
       values[key] = typed;
       context = { gauge: gaugeReader(catalogue, typed as MaterialId) };
@@ -280,7 +280,7 @@ function readRow(
         throw new InputError(
           `${key}.${index}.${name}`,
           row[name],
-          say`There is no “${name.slice(0, 40)}” in ${list.label}. Each of the ${list.rowName} has ${Object.keys(list.columns).join(", ")}.`,
+          say`There is no “${asTyped(name.slice(0, 40))}” in ${list.label}. Each of the ${list.rowName} has ${asTyped(Object.keys(list.columns).join(", "))}.`,
         );
       });
   }

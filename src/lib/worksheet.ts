@@ -81,11 +81,11 @@ export interface AnswerTable {
   readonly caption: string;
   readonly columns: readonly { readonly label: string; readonly quantity?: Quantity; readonly fineness?: Fineness }[];
   readonly rows: readonly {
-    readonly cells: readonly (number | string | null)[];
+    readonly cells: readonly (number | string | Phrase | null)[];
     /** This row is the answer above. */
     readonly chosen?: boolean;
     readonly source?: string;
-    readonly note?: string;
+    readonly note?: string | Phrase;
   }[];
 }
 

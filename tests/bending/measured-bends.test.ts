@@ -67,8 +67,8 @@ test("a deduction for legs measured to the outermost point is less by twice the 
 });
 
 test("when and where it was measured", () => {
-  expect(measuredWhen(bend())).toBe("in the shop’s file, 2026-09-14, 6 pieces");
-  expect(measuredWhen(bend({ onDevice: true, lot: "4711", pieces: 1 }))).toBe(
+  expect(phraseText(measuredWhen(bend()))).toBe("in the shop’s file, 2026-09-14, 6 pieces");
+  expect(phraseText(measuredWhen(bend({ onDevice: true, lot: "4711", pieces: 1 })))).toBe(
     "kept on this device, 2026-09-14, lot 4711, 1 piece",
   );
 });

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { loadCatalogue } from "../../src/catalogue/load.ts";
 import type { Catalogue } from "../../src/lib/catalogue.ts";
 import type { Raw } from "../../src/lib/inputs.ts";
-import { phraseText } from "../../src/lib/quantity/phrase.ts";
+import { type Phrase, phraseText } from "../../src/lib/quantity/phrase.ts";
 import { worksheetById } from "../../src/lib/registry.ts";
 import { runWorksheet } from "../../src/lib/worksheet.ts";
 
@@ -168,7 +168,7 @@ describe("smallest radius", () => {
   test("an entered reduction of area takes over", () => {
     const { number, table } = run("smallest-radius", { areaReduction: "20" });
     expect(number("ratio")).toBeCloseTo(1.5, 9);
-    expect(table(0).filter((row) => row.chosen)[0]?.cells[0]).toContain("Ductility");
+    expect(phraseText(table(0).find((row) => row.chosen)?.cells[0] as Phrase)).toContain("Ductility");
   });
 
   test("a nose sharper than the answer is a caution", () => {

@@ -4,8 +4,10 @@ import { queryText, rowsText } from "../../lib/address.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { Input, Inputs, Raw } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
-import { phraseText } from "../../lib/quantity/phrase.ts";
 import { type Answer, type Handoff, runWorksheet, type Worksheet } from "../../lib/worksheet.ts";
+import { LanguageContext, useLanguage, useTexts } from "../../texts/context.ts";
+import { calculator } from "../../texts/en/calculator.ts";
+import type { Language } from "../../texts/language.ts";
 import type { DrawingProps } from "../drawings/parts/Drawing.tsx";
 import { ComparisonTable, MainAnswer, OtherAnswers, Remarks } from "./Answer.tsx";
 import { flushAddress, goToParameters, replaceParameters } from "./address-bar.ts";
@@ -41,6 +43,15 @@ export interface CalculatorProps extends Setting {
   readonly working?: Element | null;
 }
 
+/** A calculator in the language of its page. */
+export function CalculatorIn({ language, ...props }: CalculatorProps & { readonly language: Language }) {
+  return (
+    <LanguageContext.Provider value={language}>
+      <Calculator {...props} />
+    </LanguageContext.Provider>
+  );
+}
+
 interface Good {
   readonly answer: Answer;
   readonly values: unknown;
@@ -57,10 +68,10 @@ export function startingAt(inputs: Inputs, start: Raw): Inputs {
 }
 
 /** Cautions about a field stand at that field; everything else stands below the answer. */
-function fieldCautions({ answer }: Good, view: LengthView): ReadonlyMap<string, readonly string[]> {
+function fieldCautions({ answer }: Good, view: LengthView, language: Language): ReadonlyMap<string, readonly string[]> {
   const map = new Map<string, string[]>();
   for (const { level, field, phrase } of answer.remarks)
-    if (field && level === "caution") map.set(field, [...(map.get(field) ?? []), phraseText(phrase, view)]);
+    if (field && level === "caution") map.set(field, [...(map.get(field) ?? []), language.say(phrase, view)]);
   return map;
 }
 
@@ -76,6 +87,8 @@ const isOverride = (input: Input) => input.kind === "quantity" && input.override
 /** One calculator, made from its worksheet alone. Rendered at build with its start values, live afterwards. */
 export function Calculator(props: CalculatorProps) {
   const { sheet, catalogue, titles, Drawing, After, working, instance, start, base, pages } = props;
+  const language = useLanguage();
+  const texts = useTexts(calculator);
   const inputs = useMemo(() => startingAt(sheet.inputs, start), [sheet, start]);
   const first = useCallback((held: Raw): Raw => ({ ...start, ...held }), [start]);
   const compute = useCallback(
@@ -95,8 +108,8 @@ export function Calculator(props: CalculatorProps) {
   useLayoutEffect(() => {
     if (!working) return;
     working.classList.toggle("stale", stale);
-    if (good) showWorking(working, good.answer.working);
-  }, [working, good, stale]);
+    if (good) showWorking(working, good.answer.working, language);
+  }, [working, good, stale, language]);
 
   const isShown = (key: string) => {
     const rule = sheet.shownWhen?.[key];
@@ -122,7 +135,7 @@ export function Calculator(props: CalculatorProps) {
           {shown.map(([key, input]) => (isOverride(input) ? null : <Field key={key} form={form} field={key} input={input} />))}
         </div>
         {overrides.length > 0 && (
-          <Fold class="overrides" summary="Use other values for the metal" open={overridden}>
+          <Fold class="overrides" summary={texts.otherMetalValues} open={overridden}>
             {() => (
               <div class="field-grid">
                 {overrides.map(([key, input]) => (
@@ -134,11 +147,10 @@ export function Calculator(props: CalculatorProps) {
         )}
       </form>
 
-      <section class={`answer answer-head${stale ? " stale" : ""}`} aria-label={`${sheet.title}: answer`}>
+      <section class={`answer answer-head${stale ? " stale" : ""}`} aria-label={texts.answerOf(language.say(sheet.title))}>
         {stale && (
           <p class="stale-mark">
-            {good ? "Answer for the last good values. " : "No answer yet. "}
-            {problems.length === 1 ? "One field needs another value." : `${problems.length} fields need other values.`}
+            {good ? texts.staleAnswer : texts.noAnswerYet} {texts.fieldsToMend(problems.length)}
           </p>
         )}
         {instead.length > 0 && (
@@ -152,11 +164,11 @@ export function Calculator(props: CalculatorProps) {
         <div class={`answer answer-rest${stale ? " stale" : ""}`}>
           {form.cautions.size > 0 && (
             <p class="caution-pointer">
-              <strong>Caution</strong> at{" "}
+              <strong>{texts.caution}</strong> {texts.cautionAt}{" "}
               {[...form.cautions.keys()].map((field, index) => (
                 <span key={field}>
                   {index > 0 && ", "}
-                  <a href={`#${fieldId(instance, field)}`}>{inputs[field.split(".")[0] ?? ""]?.label ?? field}</a>
+                  <a href={`#${fieldId(instance, field)}`}>{language.say(inputs[field.split(".")[0] ?? ""]?.label ?? field)}</a>
                 </span>
               ))}
             </p>
@@ -185,16 +197,16 @@ export function Calculator(props: CalculatorProps) {
         {good && !stale && (
           <Handoffs handoffs={sheet.handoffs?.(good.values as never, good.answer as never) ?? []} root={root} pages={pages} />
         )}
-        <CopyButton text={linkHere}>Copy link with these values</CopyButton>
+        <CopyButton text={linkHere}>{texts.copyLink}</CopyButton>
         {parts.length > 0 && (
           <button type="button" onClick={() => replaceParameters(instance, [])}>
-            Back to the start values
+            {texts.startValues}
           </button>
         )}
         {After && good && !stale && (
           <After instance={instance} values={good.values} outputs={good.answer.outputs} catalogue={catalogue} root={root} />
         )}
-        <Elsewhere sheet={sheet} raw={raw} embedPage={`${origin}${root}/embed/${sheet.id}/`} />
+        <Elsewhere sheet={sheet} raw={raw} embedPage={`${origin}${root}${language.path(`/embed/${sheet.id}/`)}`} />
       </div>
     </div>
   );
@@ -210,11 +222,15 @@ function Handoffs({
   root: string;
   pages: Readonly<Record<string, string>>;
 }) {
+  const language = useLanguage();
+  const texts = useTexts(calculator);
   return (
     <>
       {handoffs.map((handoff) => {
         const parameters = handoffParameters(handoff);
-        const path = root + (pages[handoff.to] ?? `/embed/${handoff.to}/`);
+        const page = pages[handoff.to] ?? `/embed/${handoff.to}/`;
+        const path = root + page;
+        const abroad = language.code !== "en" && !page.startsWith(language.path("/"));
         // The plan is a page of its own, a calculator a place on its page.
         const hash = handoff.to === "plan" ? "" : `#${handoff.to}`;
         return (
@@ -222,6 +238,7 @@ function Handoffs({
             key={handoff.label}
             class="button first"
             href={`${path}?${queryText(parameters)}${hash}`}
+            hreflang={abroad ? "en" : undefined}
             onClick={(event) => {
               const target = document.getElementById(handoff.to);
               if (location.pathname !== path || !target || event.ctrlKey || event.metaKey || event.shiftKey) return;
@@ -230,7 +247,8 @@ function Handoffs({
               target.scrollIntoView();
             }}
           >
-            {handoff.label}
+            {language.say(handoff.label)}
+            {abroad && ` ${texts.inEnglish}`}
           </a>
         );
       })}

@@ -1,9 +1,12 @@
 import { bendAngle } from "../../lib/bending/symbols.ts";
-import type { Catalogue, Material, MaterialFamily, MaterialId, Property } from "../../lib/catalogue.ts";
+import type { Catalogue, Material, MaterialId, Property } from "../../lib/catalogue.ts";
 import type { ChoiceInput, Input, ListInput, MaterialInput, QuantityInput, Raw, RawRow, TextInput } from "../../lib/inputs.ts";
 import { formatQuantity, type LengthView, unitOfView } from "../../lib/quantity/format.ts";
 import type { ParseContext } from "../../lib/quantity/parse.ts";
 import { unitOf } from "../../lib/quantity/units.ts";
+import { useLanguage, useTexts } from "../../texts/context.ts";
+import { calculator } from "../../texts/en/calculator.ts";
+import type { Language } from "../../texts/language.ts";
 import { TurnedAngle } from "../drawings/parts/TurnedAngle.tsx";
 import { fieldLook, rangeText } from "./texts.ts";
 
@@ -43,6 +46,7 @@ function described(id: string, parts: Readonly<Record<string, unknown>>): string
 }
 
 export function Messages({ form, field, id }: { form: Form; field: string; id: string }) {
+  const texts = useTexts(calculator);
   return (
     <>
       <p class="message" id={`${id}-message`} aria-live="polite">
@@ -50,7 +54,7 @@ export function Messages({ form, field, id }: { form: Form; field: string; id: s
       </p>
       {form.cautions.get(field)?.map((text) => (
         <p class="field-caution" key={text}>
-          <strong>Caution: </strong>
+          <strong>{texts.caution}: </strong>
           {text}
         </p>
       ))}
@@ -94,11 +98,11 @@ function draftOf(form: Form, field: string): string | undefined {
 const contextAt = (form: Form, field: string) => form.contextAt?.(field) ?? form.context;
 
 /** The metal's own value of a property that a field may replace. */
-function ownValue(form: Form, key: string, input: QuantityInput): string {
+function ownValue(form: Form, key: string, input: QuantityInput, language: Language): string {
   const material = form.catalogue.materials[form.material as MaterialId];
   const property = material?.[key as keyof typeof material] as Property | undefined;
   if (!input.override || !property) return "";
-  return `The metal’s own: ${formatQuantity(property.value, input.quantity, form.view)}.`;
+  return language.texts(calculator).metalsOwn(language.digits(formatQuantity(property.value, input.quantity, form.view)));
 }
 
 /** Bend angles, not directions: those are mixed up with the corner left inside. */
@@ -109,15 +113,17 @@ function isBendAngle(input: Input): boolean {
 function QuantityField({ form, field, input, stored }: { form: Form; field: string; input: QuantityInput; stored: string }) {
   const id = fieldId(form.instance, field);
   const context = contextAt(form, field);
-  const look = fieldLook(stored, draftOf(form, field), input.quantity, form.view, context);
-  const own = ownValue(form, field, input);
-  const empty = input.default === undefined && !own && input.whenEmpty ? `Left empty: ${input.whenEmpty}.` : "";
-  const help = [input.help, own, empty].filter(Boolean).join(" ");
+  const language = useLanguage();
+  const texts = useTexts(calculator);
+  const look = fieldLook(stored, draftOf(form, field), input.quantity, form.view, context, language);
+  const own = ownValue(form, field, input, language);
+  const empty = input.default === undefined && !own && input.whenEmpty ? texts.leftEmpty(language.say(input.whenEmpty)) : "";
+  const help = [input.help && language.say(input.help), own, empty].filter(Boolean).join(" ");
   const problem = form.problems.has(field);
   return (
     <div class="field">
       <label for={id}>
-        {input.label}
+        {language.say(input.label)}
         {input.symbol && (
           <>
             {" "}
@@ -145,25 +151,19 @@ function QuantityField({ form, field, input, stored }: { form: Form; field: stri
       )}
       <Messages form={form} field={field} id={id} />
       <p class="help" id={`${id}-help`}>
-        {help} <span class="range">{rangeText(input, form.view)}</span>
+        {help} <span class="range">{rangeText(input, form.view, language)}</span>
       </p>
     </div>
   );
 }
 
-const families: Readonly<Record<MaterialFamily, string>> = {
-  "carbon-steel": "Carbon steel",
-  stainless: "Stainless steel",
-  aluminium: "Aluminium",
-  "copper-alloy": "Copper and brass",
-  titanium: "Titanium",
-};
-
-const metalOption = ({ id, name }: Material) => (
-  <option key={id} value={id}>
-    {name}
-  </option>
-);
+function metalOption({ id, name }: Material, language: Language) {
+  return (
+    <option key={id} value={id}>
+      {language.say(name)}
+    </option>
+  );
+}
 
 function SelectField({
   form,
@@ -177,13 +177,15 @@ function SelectField({
   stored: string;
 }) {
   const id = fieldId(form.instance, field);
+  const language = useLanguage();
+  const texts = useTexts(calculator);
   const materials = Object.values(form.catalogue.materials);
   const known = input.kind === "choice" ? Object.keys(input.choices) : materials.map((material) => material.id as string);
   const optional = input.kind === "choice" && input.default === undefined;
   const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
   return (
     <div class="field wide">
-      <label for={id}>{input.label}</label>
+      <label for={id}>{language.say(input.label)}</label>
       <select
         id={id}
         value={stored}
@@ -193,27 +195,31 @@ function SelectField({
         onChange={(event) => form.type(field, input, event.currentTarget.value)}
         onBlur={() => form.leave()}
       >
-        {optional && <option value="">{sentence((input.kind === "choice" && input.whenEmpty) || "not chosen")}</option>}
+        {optional && (
+          <option value="">
+            {sentence(input.kind === "choice" && input.whenEmpty ? language.say(input.whenEmpty) : texts.notChosen)}
+          </option>
+        )}
         {/* Someone else's text from an address: kept in sight until it is corrected. */}
         {stored !== "" && !known.includes(stored) && <option value={stored}>{stored}</option>}
         {input.kind === "choice"
           ? Object.entries(input.choices).map(([value, words]) => (
               <option key={value} value={value}>
-                {sentence(words)}
+                {sentence(language.say(words))}
               </option>
             ))
           : form.live
-            ? Object.entries(families).map(([family, name]) => (
+            ? Object.entries(texts.families).map(([family, name]) => (
                 <optgroup key={family} label={name}>
-                  {materials.filter((material) => material.family === family).map(metalOption)}
+                  {materials.filter((material) => material.family === family).map((metal) => metalOption(metal, language))}
                 </optgroup>
               ))
-            : materials.filter(({ id: metal }) => metal === stored).map(metalOption)}
+            : materials.filter(({ id: metal }) => metal === stored).map((metal) => metalOption(metal, language))}
       </select>
       <Messages form={form} field={field} id={id} />
       {input.help && (
         <p class="help" id={`${id}-help`}>
-          {input.help}
+          {language.say(input.help)}
         </p>
       )}
     </div>
@@ -221,10 +227,11 @@ function SelectField({
 }
 
 function TextField({ form, field, input, stored }: { form: Form; field: string; input: TextInput; stored: string }) {
+  const language = useLanguage();
   const id = fieldId(form.instance, field);
   return (
     <div class="field wide">
-      <label for={id}>{input.label}</label>
+      <label for={id}>{language.say(input.label)}</label>
       <Entry
         form={form}
         field={field}
@@ -235,7 +242,7 @@ function TextField({ form, field, input, stored }: { form: Form; field: string; 
       <Messages form={form} field={field} id={id} />
       {input.help && (
         <p class="help" id={`${id}-help`}>
-          {input.help}
+          {language.say(input.help)}
         </p>
       )}
     </div>
@@ -255,6 +262,8 @@ export function ListCell({
   text: string;
   label: string;
 }) {
+  const language = useLanguage();
+  const texts = useTexts(calculator);
   if (cell.kind === "choice")
     return (
       <select
@@ -266,11 +275,13 @@ export function ListCell({
         onChange={(event) => form.type(field, cell, event.currentTarget.value)}
         onBlur={() => form.leave()}
       >
-        {cell.default === undefined && <option value="">{cell.whenEmpty ?? "not chosen"}</option>}
+        {cell.default === undefined && (
+          <option value="">{cell.whenEmpty ? language.say(cell.whenEmpty) : texts.notChosen}</option>
+        )}
         {text !== "" && !Object.hasOwn(cell.choices, text) && <option value={text}>{text}</option>}
         {Object.entries(cell.choices).map(([value, words]) => (
           <option key={value} value={value}>
-            {words}
+            {language.say(words)}
           </option>
         ))}
       </select>
@@ -279,7 +290,7 @@ export function ListCell({
   const id = fieldId(form.instance, field);
   const look =
     cell.kind === "quantity"
-      ? fieldLook(text, draftOf(form, field), cell.quantity, form.view, contextAt(form, field))
+      ? fieldLook(text, draftOf(form, field), cell.quantity, form.view, contextAt(form, field), language)
       : { text, unit: "", note: "" };
   return (
     <div class="entry">
@@ -303,12 +314,14 @@ export function ListCell({
 }
 
 function ListField({ form, field: key, input }: { form: Form; field: string; input: ListInput }) {
+  const language = useLanguage();
+  const texts = useTexts(calculator);
   const id = fieldId(form.instance, key);
   const given = form.raw[key];
   const rows: readonly RawRow[] = Array.isArray(given) ? given : input.default;
   const columns = Object.entries(input.columns);
   const unit = (cell: Input) =>
-    cell.kind === "quantity" ? unitOf(cell.quantity, unitOfView(cell.quantity, form.view)).text : "";
+    cell.kind === "quantity" ? language.say(unitOf(cell.quantity, unitOfView(cell.quantity, form.view)).text) : "";
   return (
     <fieldset
       class="field wide list"
@@ -316,10 +329,10 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
       data-columns={columns.length}
       aria-describedby={described(id, { help: input.help })}
     >
-      <legend>{input.label}</legend>
+      <legend>{language.say(input.label)}</legend>
       {input.help && (
         <p class="help" id={`${id}-help`}>
-          {input.help}
+          {language.say(input.help)}
         </p>
       )}
       <Messages form={form} field={key} id={id} />
@@ -327,7 +340,7 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
         <div class="list-head" aria-hidden="true">
           {columns.map(([name, cell]) => (
             <span key={name}>
-              {cell.label}
+              {language.say(cell.label)}
               {unit(cell) && <span class="quiet"> {unit(cell)}</span>}
             </span>
           ))}
@@ -340,14 +353,14 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
           <div class="list-row" key={index}>
             {input.plain && (
               <span class="row-name" aria-hidden="true">
-                {columns[0]?.[1].label} {index + 1}
+                {language.say(columns[0]?.[1].label ?? "")} {index + 1}
               </span>
             )}
             {fields.map(({ name, cell, field }) => (
               <div class="list-cell" key={name}>
                 {!input.plain && (
                   <span class="cell-name" aria-hidden="true">
-                    {cell.label}
+                    {language.say(cell.label)}
                     {unit(cell) && <span class="quiet"> {unit(cell)}</span>}
                   </span>
                 )}
@@ -356,7 +369,7 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
                   field={field}
                   cell={cell}
                   text={row[name] ?? ("default" in cell ? (cell.default as string | undefined) : undefined) ?? ""}
-                  label={`${cell.label} ${index + 1}`}
+                  label={`${language.say(cell.label)} ${index + 1}`}
                 />
               </div>
             ))}
@@ -365,7 +378,7 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
                 type="button"
                 class="remove"
                 id={`${id}-${index}-remove`}
-                aria-label={`Remove row ${index + 1} of ${input.rowName}`}
+                aria-label={texts.removeRow(index + 1, language.say(input.rowName))}
                 onClick={() => form.removeRow(key, input, index)}
               >
                 <svg viewBox="0 0 16 16" aria-hidden="true">
@@ -381,7 +394,7 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
       })}
       {rows.length < input.maxRows && (
         <button type="button" class="add" id={`${id}-add`} onClick={() => form.addRow(key, input)}>
-          Add to {input.rowName}
+          {texts.addRow(language.say(input.rowName))}
         </button>
       )}
     </fieldset>

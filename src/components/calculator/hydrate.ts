@@ -1,5 +1,6 @@
 import calculators from "virtual:calculators";
 import type { Catalogue } from "../../lib/catalogue.ts";
+import { pageLanguage } from "../../texts/page-language.ts";
 import { followDeviceShop, hasDeviceShop } from "../shop/device.ts";
 import { waken } from "./waken.ts";
 
@@ -17,8 +18,13 @@ for (const host of document.querySelectorAll<HTMLElement>("[data-calculator]")) 
       const id = host.dataset.calculator ?? "";
       const load = calculators[id];
       if (!load) throw new Error(`There is no worksheet ${id}`);
-      const [{ mount }, calculator, data] = await Promise.all([import("./mount.tsx"), load(), import("virtual:calculator-data")]);
-      const show = mount(host, calculator, data.default);
+      const [{ mount }, calculator, data, language] = await Promise.all([
+        import("./mount.tsx"),
+        load(),
+        import("virtual:calculator-data"),
+        pageLanguage(),
+      ]);
+      const show = mount(host, calculator, data.default, language);
       if (line) await followDeviceShop(data.default as unknown as Catalogue, show, line);
     },
   });

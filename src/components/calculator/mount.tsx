@@ -2,7 +2,8 @@ import type ownData from "virtual:calculator-data";
 import type { CalculatorModule } from "virtual:calculators";
 import { render } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
-import { Calculator, type Setting } from "./Calculator.tsx";
+import type { Language } from "../../texts/language.ts";
+import { CalculatorIn, type Setting } from "./Calculator.tsx";
 import { hydrateTyped } from "./hydrate-typed.ts";
 import { loadWhenOpened } from "./working.ts";
 
@@ -14,6 +15,7 @@ export function mount(
   host: HTMLElement,
   { sheet, Drawing, After, titles }: CalculatorModule,
   data: typeof ownData,
+  language: Language,
 ): (catalogue: Catalogue) => void {
   const root = host.querySelector<HTMLElement>("[data-root]");
   if (!root) throw new Error("A calculator without a root");
@@ -21,8 +23,9 @@ export function mount(
   const working = host.querySelector<HTMLDetailsElement>("[data-working]");
   const names = { ...data.sources, ...titles };
   const calculator = (catalogue: Catalogue) => (
-    <Calculator
+    <CalculatorIn
       {...setting}
+      language={language}
       sheet={sheet}
       catalogue={catalogue}
       titles={names}

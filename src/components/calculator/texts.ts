@@ -14,6 +14,8 @@ import { type ParseContext, ParseError, parseQuantity, type Typed } from "../../
 import { fromBase, kindOf, type Quantity, unitOf } from "../../lib/quantity/units.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
 import type { Output } from "../../lib/worksheet.ts";
+import { calculator } from "../../texts/en/calculator.ts";
+import { english, type Language } from "../../texts/language.ts";
 
 /** Words and digits of a calculator: what a field keeps and shows, ranges, answers. Pure, so that tests can read it. */
 
@@ -28,9 +30,9 @@ export function contextOf(inputs: Inputs, raw: Raw, catalogue: Catalogue): Parse
   return {};
 }
 
-function read(text: string, quantity: Quantity, view: LengthView, context: ParseContext): Typed | undefined {
+function read(text: string, quantity: Quantity, view: LengthView, context: ParseContext, language: Language): Typed | undefined {
   try {
-    return parseQuantity(text, quantity, { ...context, unit: unitOfView(quantity, view) });
+    return parseQuantity(language.typed(text), quantity, { ...context, unit: unitOfView(quantity, view) });
   } catch (error) {
     if (error instanceof ParseError) return undefined;
     throw error;
@@ -41,8 +43,14 @@ function read(text: string, quantity: Quantity, view: LengthView, context: Parse
  * What is kept of a text typed into a field: with its unit, so that it stays what it is when the view changes.
  * A text that cannot be read is kept as it is.
  */
-export function storedText(typed: string, quantity: Quantity, view: LengthView, context: ParseContext): string {
-  return read(typed, quantity, view, context)?.text ?? typed;
+export function storedText(
+  typed: string,
+  quantity: Quantity,
+  view: LengthView,
+  context: ParseContext,
+  language = english,
+): string {
+  return read(typed, quantity, view, context, language)?.text ?? typed;
 }
 
 export interface FieldLook {
@@ -64,17 +72,24 @@ export function fieldLook(
   quantity: Quantity,
   view: LengthView,
   context: ParseContext,
+  language = english,
 ): FieldLook {
   const own = unitOfView(quantity, view);
-  const text = draft ?? fieldText(stored, quantity, view, context);
-  const typed = read(text, quantity, view, context);
-  const unit = carriesUnit(text) ? "" : unitOf(quantity, own).text;
+  const kept = read(stored, quantity, view, context, language);
+  // What cannot be read stands there as it was typed.
+  const shown = fieldText(stored, quantity, view, context);
+  const text = draft ?? (kept ? language.digits(shown) : shown);
+  const typed = read(text, quantity, view, context, language);
+  const unit = carriesUnit(text) ? "" : language.say(unitOf(quantity, own).text);
   if (!typed) return { text, unit, note: "" };
   if (unit === "")
-    return { text, unit, note: typed.unit === own ? "" : `= ${formatQuantity(typed.value, quantity, view, "setting")}` };
-  const kept = read(stored, quantity, view, context);
+    return {
+      text,
+      unit,
+      note: typed.unit === own ? "" : `= ${language.digits(formatQuantity(typed.value, quantity, view, "setting"))}`,
+    };
   const exact = !kept || Math.abs(kept.value - typed.value) < 1e-9;
-  return { text, unit, note: exact ? "" : `kept as ${spaced(stored, quantity)}` };
+  return { text, unit, note: exact ? "" : language.texts(calculator).keptAs(language.digits(spaced(stored, quantity))) };
 }
 
 function carriesUnit(text: string): boolean {
@@ -95,18 +110,25 @@ function trimmed(value: number, decimals: number): string {
 }
 
 /** The allowed range of a field, in the units of the view. */
-export function rangeText(input: QuantityInput, view: LengthView): string {
+export function rangeText(input: QuantityInput, view: LengthView, language = english): string {
   const { quantity, min, max, aboveMin } = input;
   const inches = quantity === "length" && view !== "mm";
-  const number = (value: number) => (inches ? trimmed(fromBase(value, "length", "in"), 3) : trimmed(value, 3));
+  const number = (value: number) => language.digits(trimmed(inches ? fromBase(value, "length", "in") : value, 3));
   const unit = unitOf(quantity, unitOfView(quantity, view)).text;
   const end = unit === "" || unit === "°" ? unit : ` ${unit}`;
-  return aboveMin ? `above ${number(min)}, up to ${number(max)}${end}` : `${number(min)} to ${number(max)}${end}`;
+  const { range, rangeAbove } = language.texts(calculator);
+  return (aboveMin ? rangeAbove : range)(number(min), number(max) + end);
 }
 
 /** A ±: a fraction would hide it, so inches are decimal here. */
-export function plusMinusText(value: number, quantity: Quantity, view: LengthView, fineness?: Fineness): string {
-  return formatQuantity(value, quantity, view === "fraction" ? "inch" : view, fineness);
+export function plusMinusText(
+  value: number,
+  quantity: Quantity,
+  view: LengthView,
+  fineness?: Fineness,
+  language = english,
+): string {
+  return language.digits(formatQuantity(value, quantity, view === "fraction" ? "inch" : view, fineness));
 }
 
 export interface OutputLook {
@@ -117,17 +139,22 @@ export interface OutputLook {
 }
 
 /** One value of an answer, ready to be read. Lists are shown as tables and have no such text. */
-export function outputLook(output: Output, value: unknown, view: LengthView): OutputLook {
-  if (value === null || value === undefined) return { number: "not known", unit: "" };
-  if (output.kind === "choice") return { number: output.choices[String(value)] ?? String(value), unit: "" };
-  if (output.kind !== "quantity" || typeof value !== "number") return { number: String(value), unit: "" };
+export function outputLook(output: Output, value: unknown, view: LengthView, language = english): OutputLook {
+  const { number, unit, ...off } = englishLook(output, value, view, language);
+  return { number: typeof value === "number" ? language.digits(number) : number, unit: language.say(unit), ...off };
+}
+
+function englishLook(output: Output, value: unknown, view: LengthView, language: Language): OutputLook {
+  if (value === null || value === undefined) return { number: language.texts(calculator).notKnown, unit: "" };
+  if (output.kind === "choice") return { number: language.say(output.choices[String(value)] ?? String(value)), unit: "" };
+  if (output.kind !== "quantity" || typeof value !== "number") return { number: language.say(String(value)), unit: "" };
   if (output.asPercent) return { number: formatNumber(100 * value, 0), unit: "%" };
   if (output.decimals !== undefined && output.quantity !== "length") {
     const { base, units } = kindOf(output.quantity);
     return { number: formatNumber(value, output.decimals), unit: units[base]?.text ?? "" };
   }
   const { number, unit, error } = showQuantity(value, output.quantity, view, output.fineness);
-  return error && !/^[+−]0\.00 /.test(error) ? { number, unit, off: error } : { number, unit };
+  return error && !/^[+−]0\.00 /.test(error) ? { number, unit, off: language.digits(error) } : { number, unit };
 }
 
 /** Two ends of a range as one: `0.18–0.24 s`, or `900 N – 1.1 kN`; once only where both look the same. */
@@ -138,8 +165,8 @@ export function rangeLook(from: OutputLook, to: OutputLook): OutputLook {
 }
 
 /** As one text: `82.83 mm`. */
-export function outputText(output: Output, value: unknown, view: LengthView): string {
-  return lookText(outputLook(output, value, view));
+export function outputText(output: Output, value: unknown, view: LengthView, language = english): string {
+  return lookText(outputLook(output, value, view, language));
 }
 
 export function lookText({ number, unit, off }: OutputLook): string {

@@ -4,6 +4,8 @@ import type { Catalogue } from "../../lib/catalogue.ts";
 import type { InputError } from "../../lib/input-error.ts";
 import type { Inputs, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { useLanguage } from "../../texts/context.ts";
+import type { Language } from "../../texts/language.ts";
 import { unitsView, watchUnits } from "../units.ts";
 import { addressParameters, watchAddress, writeSoon } from "./address-bar.ts";
 import { type Form, fieldId } from "./Fields.tsx";
@@ -25,7 +27,7 @@ interface Options<Good> {
   /** Must be the same function from one rendering to the next. */
   readonly compute: (raw: Raw) => Outcome<Good>;
   /** Cautions to stand at fields whose values can be used. */
-  readonly fieldCautions?: (good: Good, view: LengthView) => ReadonlyMap<string, readonly string[]>;
+  readonly fieldCautions?: (good: Good, view: LengthView, language: Language) => ReadonlyMap<string, readonly string[]>;
 }
 
 export interface FormState<Good> {
@@ -71,6 +73,7 @@ const noCautions: ReadonlyMap<string, readonly string[]> = new Map();
  */
 export function useForm<Good>(options: Options<Good>): FormState<Good> {
   const { instance, inputs, first, catalogue, compute } = options;
+  const language = useLanguage();
   const [raw, setRaw] = useState<Raw>(() => first({}));
   const [view, setView] = useState<LengthView>("mm");
   const [draft, setDraft] = useState<Form["draft"]>();
@@ -140,10 +143,10 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
     live,
     material: materialOf(inputs, raw),
     draft,
-    problems: new Map(problems.map((problem) => [problem.field, problem.text(view)])),
-    cautions: (!stale && good !== undefined && options.fieldCautions?.(good, view)) || noCautions,
+    problems: new Map(problems.map((problem) => [problem.field, language.say(problem.phrase, view)])),
+    cautions: (!stale && good !== undefined && options.fieldCautions?.(good, view, language)) || noCautions,
     type(field, input, text) {
-      const stored = input.kind === "quantity" ? storedText(text, input.quantity, view, context) : text;
+      const stored = input.kind === "quantity" ? storedText(text, input.quantity, view, context, language) : text;
       if (input.kind === "quantity" || input.kind === "text") {
         setDraft({ field, text });
         setTyping(true);

@@ -2,6 +2,7 @@ import { fillSlots } from "../../equations/fill.ts";
 import type { FormulaSymbol } from "../../lib/formula.ts";
 import { kindOf } from "../../lib/quantity/units.ts";
 import type { Step } from "../../lib/worksheet.ts";
+import { english, type Language } from "../../texts/language.ts";
 import { workedNumber } from "./texts.ts";
 
 function unitBehind({ quantity }: FormulaSymbol): string {
@@ -14,24 +15,28 @@ function unitBehind({ quantity }: FormulaSymbol): string {
  * What the slots of a worked formula say: every number as used, the result with its unit.
  * A negative number is put in brackets, because a sign may stand before it.
  */
-export function stepTexts({ formula, values }: Step): Record<string, string> {
+export function stepTexts({ formula, values }: Step, language = english): Record<string, string> {
   const texts: Record<string, string> = {};
   for (const [key, symbol] of Object.entries(formula.symbols)) {
     const value = values[key];
     if (value === undefined) continue;
-    const text = workedNumber(value, symbol.quantity, symbol.fineness, symbol.decimals);
+    const text = language.say(workedNumber(value, symbol.quantity, symbol.fineness, symbol.decimals));
     const isResult = key === formula.result;
-    texts[key] = isResult ? text + (typeof value === "number" ? unitBehind(symbol) : "") : /^−/.test(text) ? `(${text})` : text;
+    texts[key] = isResult
+      ? text + (typeof value === "number" ? language.say(unitBehind(symbol)) : "")
+      : /^−/.test(text)
+        ? `(${text})`
+        : text;
   }
   return texts;
 }
 
 /** The steps each working is to show, also while its formulas are not there yet. */
-const latest = new WeakMap<Element, readonly Step[]>();
+const latest = new WeakMap<Element, { readonly steps: readonly Step[]; readonly language: Language }>();
 
 /** Shows the steps of an answer in the list of all formulas of its calculator, and puts their numbers in. Browser only. */
-export function showWorking(working: Element, steps: readonly Step[]): void {
-  latest.set(working, steps);
+export function showWorking(working: Element, steps: readonly Step[], language: Language): void {
+  latest.set(working, { steps, language });
   const list = working.querySelector("[data-steps]");
   if (!list) return;
   const lines = [...list.children] as HTMLElement[];
@@ -47,7 +52,7 @@ export function showWorking(working: Element, steps: readonly Step[]): void {
     if (!line || !numbers)
       throw new Error(`The working has no line for the formula ${step.formula.id}: name it in the worksheet`);
     free.delete(line);
-    fillSlots(numbers, stepTexts(step));
+    fillSlots(numbers, stepTexts(step, language));
     line.hidden = false;
     list.append(line);
   }
@@ -86,7 +91,8 @@ export function loadWhenOpened(working: HTMLDetailsElement): void {
         ...(summary ? [summary] : []),
         ...[...found.children].slice(1).map((part) => document.importNode(part, true)),
       );
-      showWorking(working, latest.get(working) ?? []);
+      const known = latest.get(working);
+      showWorking(working, known?.steps ?? [], known?.language ?? english);
     } catch {
       // The link stays, and the next opening tries again.
       working.dataset.from = from;

@@ -1,4 +1,6 @@
 import type { Catalogue } from "../../lib/catalogue.ts";
+import { calculator } from "../../texts/en/calculator.ts";
+import { pageLanguage } from "../../texts/page-language.ts";
 import { deviceShop, deviceStore } from "./shelf.ts";
 
 /** The catalogue with the shop as this device has it. */
@@ -7,12 +9,11 @@ export function deviceCatalogue(own: Catalogue): Catalogue {
 }
 
 /** Says in the line of a form whether this device has a shop of its own. */
-export function sayDeviceShop(line: HTMLElement, own: Catalogue): void {
+export async function sayDeviceShop(line: HTMLElement, own: Catalogue): Promise<void> {
+  const texts = (await pageLanguage()).texts(calculator);
   const { changed, unusable } = deviceShop(deviceStore(), own);
   line.hidden = changed === undefined && !unusable;
   const words = line.querySelector("[data-words]");
   if (!words) return;
-  words.textContent = changed
-    ? `Uses this device’s changes to the shop, of ${changed}.`
-    : "This device’s changes to the shop cannot be used; the shop’s own file is used.";
+  words.textContent = changed ? texts.deviceShopChanged(changed) : texts.deviceShopUnusable;
 }

@@ -51,7 +51,7 @@ export async function followDeviceShop(
     followed = true;
     const { deviceCatalogue, sayDeviceShop } = await import("./device-shop.ts");
     show(deviceCatalogue(own));
-    if (line) sayDeviceShop(line, own);
+    if (line) await sayDeviceShop(line, own);
   };
   watchDeviceShop(() => void look());
   await look();

@@ -3,7 +3,7 @@ import { InputError } from "../input-error.ts";
 import { checkRange } from "../inputs.ts";
 import { lengthViews } from "../quantity/format.ts";
 import { type ParseContext, ParseError, parseQuantity } from "../quantity/parse.ts";
-import { type Phrase, say } from "../quantity/phrase.ts";
+import { type Phrase, phraseWords, say } from "../quantity/phrase.ts";
 import { gaugeReader } from "../stock/gauge.ts";
 import type { Worksheet } from "../worksheet.ts";
 import { type Assignment, isRange, limits, type Question, type Variation } from "./definition.ts";
@@ -46,7 +46,7 @@ function checkValue(field: string, place: Place, text: string, context: ParseCon
   try {
     checkRange(field, { ...input, label }, parseQuantity(text, input.quantity, context).value, text);
   } catch (error) {
-    if (error instanceof ParseError) throw new InputError(field, text, say`${label}: ${error.message}`);
+    if (error instanceof ParseError) throw new InputError(field, text, say`${label}: ${error.phrase}`);
     throw error;
   }
 }
@@ -140,7 +140,7 @@ function tryCombinations(
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       // The same sentence with other numbers in it is the same cause.
-      const cause = error.field + error.phrase.map((part) => (typeof part === "string" ? part.replace(/\d+/g, "") : "")).join("");
+      const cause = error.field + phraseWords(error.phrase).replace(/\d+/g, "");
       const known = failed.get(cause);
       if (known) known.times++;
       else failed.set(cause, { texts, problem: error, times: 1 });

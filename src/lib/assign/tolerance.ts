@@ -35,7 +35,7 @@ export function readTolerance(field: string, text: string, output: QuantityOutpu
     throw new InputError(field, text, say`${label} must not be negative; it is “${typed}”.`);
   } catch (error) {
     if (error instanceof ParseError)
-      throw new InputError(field, text, say`${label}: ${error.message} Or write a percentage such as 2 %, or “rounding”.`);
+      throw new InputError(field, text, say`${label}: ${error.phrase} Or write a percentage such as 2 %, or “rounding”.`);
     throw error;
   }
 }

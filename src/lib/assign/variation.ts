@@ -75,7 +75,7 @@ export function rangeSteps(field: string, label: string, range: RangeVariation, 
         );
       return { ...value, unit, typed, at };
     } catch (error) {
-      if (error instanceof ParseError) throw new InputError(at, typed, say`${label}: ${error.message}`);
+      if (error instanceof ParseError) throw new InputError(at, typed, say`${label}: ${error.phrase}`);
       throw error;
     }
   };

@@ -1,5 +1,5 @@
 import type { MaterialId, MeasuredBend } from "../catalogue.ts";
-import { amount, mm, type Phrase, say } from "../quantity/phrase.ts";
+import { amount, asTyped, mm, type Phrase, say } from "../quantity/phrase.ts";
 import type { BendSize } from "./methods.ts";
 import { setback } from "./setback.ts";
 import type { LegEnd } from "./symbols.ts";
@@ -77,8 +77,8 @@ export function measuredBend(bends: readonly MeasuredBend[], wanted: WantedBend)
 }
 
 /** Where and when a bend was measured: `measured 2026-09-14, lot 4711, 6 pieces`. */
-export function measuredWhen({ date, lot, pieces, onDevice }: MeasuredBend): string {
-  return `${onDevice ? "kept on this device" : "in the shop’s file"}, ${date}${lot ? `, lot ${lot}` : ""}, ${pieces} ${pieces === 1 ? "piece" : "pieces"}`;
+export function measuredWhen({ date, lot, pieces, onDevice }: MeasuredBend): Phrase {
+  return say`${onDevice ? "kept on this device" : "in the shop’s file"}, ${asTyped(date)}${lot ? say`, lot ${asTyped(lot)}` : ""}, ${pieces} ${pieces === 1 ? "piece" : "pieces"}`;
 }
 
 /**

@@ -117,17 +117,17 @@ export interface Published {
   readonly name: string;
   readonly source: string;
   /** BA [mm], or the reason why this method has none for this bend. */
-  readonly allowance: number | string;
+  readonly allowance: number | Phrase;
   /** Of which method of `bendMethods` this row is the answer. */
   readonly method?: BendMethod;
   readonly hardness?: Hardness;
 }
 
-function attempt(compute: () => number): number | string {
+function attempt(compute: () => number): number | Phrase {
   try {
     return compute();
   } catch (error) {
-    if (error instanceof InputError) return error.message;
+    if (error instanceof InputError) return error.phrase;
     throw error;
   }
 }
@@ -180,7 +180,9 @@ export function publishedAllowances(bend: BendSize): readonly Published[] {
       name: "Rule of thumb, ½R + 1½T off",
       source: "trade-tables-book",
       allowance:
-        bend.angle === 90 ? attempt(() => 2 * setback({ ...bend, legTo: "apex" }) - thumbDeduction(bend)) : "given for 90° only",
+        bend.angle === 90
+          ? attempt(() => 2 * setback({ ...bend, legTo: "apex" }) - thumbDeduction(bend))
+          : say`given for 90° only`,
     },
   ];
 }

@@ -102,7 +102,7 @@ export function bendDataRemarks(layout: FlatLayout): readonly { readonly level: 
   if (measured.fromShop)
     remarks.push({
       level: "note",
-      phrase: say`The bend deduction ${mm(measured.deduction)} ± ${mm(measured.fromShop.uncertainty)} was measured in this shop: ${measuredWhen(measured.fromShop)}${measured.fromShop.brake ? `, on ${measured.fromShop.brake}` : ""}.`,
+      phrase: say`The bend deduction ${mm(measured.deduction)} ± ${mm(measured.fromShop.uncertainty)} was measured in this shop: ${measuredWhen(measured.fromShop)}${measured.fromShop.brake ? say`, on ${measured.fromShop.brake}` : ""}.`,
     });
   const passedOver = measuredHere.filter(({ bend, misfits }) => misfits.length > 0 && bend !== measured.fromShop);
   if (measured.fromShop && passedOver.length > 0)

@@ -1,3 +1,4 @@
+import { asTyped, type Phrase, phraseText, say } from "./phrase.ts";
 import { kindOf, type Quantity, toBase } from "./units.ts";
 
 /** A quantity as someone typed it: what it is worth, and the digits and unit they used. */
@@ -13,7 +14,7 @@ export interface Typed {
 }
 
 /** Thickness [mm] of a gauge number in the gauge system of the material in hand, or a sentence saying why not. */
-export type GaugeReader = (gauge: string) => number | string;
+export type GaugeReader = (gauge: string) => number | Phrase;
 
 export interface ParseContext {
   /** Unit key a bare number is taken in; the base unit when left out. */
@@ -24,6 +25,12 @@ export interface ParseContext {
 /** Why a text is not the quantity asked for. The sentence is complete and names what was typed. */
 export class ParseError extends Error {
   override name = "ParseError";
+  readonly phrase: Phrase;
+
+  constructor(phrase: Phrase) {
+    super(phraseText(phrase));
+    this.phrase = phrase;
+  }
 }
 
 const maxTyped = 200;
@@ -103,18 +110,19 @@ export function parseQuantity(text: string, quantity: Quantity, context: ParseCo
   const kind = kindOf(quantity);
   const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
   const aValue = `${/^[aeiou]/.test(kind.name) ? "an" : "a"} ${kind.name}`;
-  const refuse = (why = `is not ${aValue}`) => new ParseError(`“${shown}” ${why}. Write it like ${kind.example}.`);
+  const refuse = (why = say`is not ${aValue}`) =>
+    new ParseError(say`“${asTyped(shown)}” ${why}. Write it like ${kind.example}.`);
   if (text.length > maxTyped) throw refuse();
   const clean = tidy(text);
-  if (clean === "") throw new ParseError(`Nothing is entered. Write ${aValue} like ${kind.example}.`);
+  if (clean === "") throw new ParseError(say`Nothing is entered. Write ${aValue} like ${kind.example}.`);
 
   if (quantity === "length") {
     const gauge = gaugePattern.exec(clean);
     if (gauge) {
       const number = (gauge[1] ?? gauge[2] ?? "").replace(/^0(?=\d$)/, "");
-      if (!context.gauge) throw refuse("is a gauge number, which has no meaning here without a metal");
+      if (!context.gauge) throw refuse(say`is a gauge number, which has no meaning here without a metal`);
       const thickness = context.gauge(number);
-      if (typeof thickness === "string") throw new ParseError(thickness);
+      if (typeof thickness !== "number") throw new ParseError(thickness);
       return { value: thickness, digits: number, unit: "ga", text: `${number}ga` };
     }
     const feet = feetAndInches.exec(clean);
@@ -132,10 +140,10 @@ export function parseQuantity(text: string, quantity: Quantity, context: ParseCo
   if (!number) throw refuse();
   const unit = number.rest === "" ? (context.unit ?? kind.base) : unitKey(quantity, number.rest);
   if (unit === undefined) {
-    if (/^[.,\d/-]/.test(number.rest)) throw refuse("is not one number");
-    throw refuse(`has the unit “${number.rest.slice(0, 20)}”, which is not a unit of ${kind.name} here`);
+    if (/^[.,\d/-]/.test(number.rest)) throw refuse(say`is not one number`);
+    throw refuse(say`has the unit “${asTyped(number.rest.slice(0, 20))}”, which is not a unit of ${kind.name} here`);
   }
   const value = toBase(number.value, quantity, unit);
-  if (!Number.isFinite(value)) throw refuse("is not a number that can be worked with");
+  if (!Number.isFinite(value)) throw refuse(say`is not a number that can be worked with`);
   return { value, digits: number.digits, unit, text: number.digits + (unit === "" ? "" : unit) };
 }

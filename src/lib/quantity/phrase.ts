@@ -12,21 +12,28 @@ export interface Amount {
   readonly exact?: true;
 }
 
-/** A sentence whose amounts are still values. */
-export type Phrase = readonly (string | Amount)[];
+/** A text that somebody typed: shown as it is in every language. */
+export interface AsTyped {
+  readonly asTyped: string;
+}
+
+/** A sentence with the words that never change apart from what is put between them: one part more than values. */
+export interface Said {
+  readonly parts: readonly string[];
+  readonly values: readonly (string | number | Amount | AsTyped | Phrase)[];
+}
+
+/** Sentences whose amounts are still values and whose words can still be said in another language. */
+export type Phrase = readonly (string | Amount | AsTyped | Said)[];
 
 /** Tag for such sentences: say`At least ${mm(6)} from the bend.` */
-export function say(parts: TemplateStringsArray, ...values: (string | number | Amount | Phrase)[]): Phrase {
-  const phrase: (string | Amount)[] = [];
-  parts.forEach((part, index) => {
-    if (part !== "") phrase.push(part);
-    const value = values[index];
-    if (value === undefined) return;
-    if (Array.isArray(value)) phrase.push(...value);
-    else if (typeof value === "number") phrase.push(String(value));
-    else phrase.push(value as string | Amount);
-  });
-  return phrase;
+export function say(parts: TemplateStringsArray, ...values: Said["values"]): Phrase {
+  return [{ parts, values }];
+}
+
+/** A text that somebody typed, inside a sentence. */
+export function asTyped(text: string): AsTyped {
+  return { asTyped: text };
 }
 
 /** A value of any kind in a sentence, in its base unit. */
@@ -54,7 +61,8 @@ const steps: Readonly<Record<LengthView, number>> = { mm: 0.01, inch: 0.0254, fr
 
 const onStep = (value: number, step: number) => Math.abs(Math.round(value / step) - value / step) < 1e-7;
 
-function amountText({ value, quantity, fineness, keeps, exact }: Amount, view: LengthView): string {
+/** An amount as it stands in a sentence, lengths in the view asked for. */
+export function amountText({ value, quantity, fineness, keeps, exact }: Amount, view: LengthView): string {
   const step = steps[view];
   if (exact && quantity === "length" && !onStep(value, step)) return manyDigits(value, view);
   if (!keeps || onStep(value, step)) return formatQuantity(value, quantity, view, fineness);
@@ -70,9 +78,48 @@ function manyDigits(value: number, view: LengthView): string {
   return `${Number(number.toPrecision(digits))} ${unit}`;
 }
 
-/** The sentence as text, lengths in the view asked for. */
+/** How the pieces of a sentence are put into a language. */
+export interface Wording {
+  /** Words of the library, such as a label or a choice; or a number or name that stands in a sentence. */
+  words(text: string): string;
+  amount(amount: Amount): string;
+  /** A whole sentence from its parts and the texts of its values. */
+  said(parts: readonly string[], values: readonly string[]): string;
+}
+
+/** The sentence as text, in any wording. */
+export function phraseIn(phrase: Phrase, wording: Wording): string {
+  const text = (value: Said["values"][number]): string => {
+    if (typeof value === "string" || typeof value === "number") return wording.words(String(value));
+    if ("asTyped" in value) return value.asTyped;
+    return "value" in value ? wording.amount(value) : phraseIn(value as Phrase, wording);
+  };
+  return phrase
+    .map((piece) =>
+      typeof piece !== "string" && "parts" in piece ? wording.said(piece.parts, piece.values.map(text)) : text(piece),
+    )
+    .join("");
+}
+
+const asWritten = {
+  words: (text: string) => text,
+  said: (parts: readonly string[], values: readonly string[]) =>
+    parts.map((part, index) => part + (values[index] ?? "")).join(""),
+};
+
+/** The sentence as it is written here, in English, lengths in the view asked for. */
 export function phraseText(phrase: Phrase, view: LengthView = "mm"): string {
-  return phrase.map((part) => (typeof part === "string" ? part : amountText(part, view))).join("");
+  return phraseIn(phrase, { ...asWritten, amount: (value) => amountText(value, view) });
+}
+
+/** What tells a sentence from all others: its words, with `{}` for each value. */
+export function phraseKey(parts: readonly string[]): string {
+  return parts.join("{}");
+}
+
+/** The words of a sentence without its amounts: the same for two sentences that say the same of other values. */
+export function phraseWords(phrase: Phrase): string {
+  return phraseIn(phrase, { ...asWritten, amount: () => "" });
 }
 
 /** Phrases one after the other: `a, b and c`. */

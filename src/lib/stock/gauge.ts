@@ -1,5 +1,6 @@
 import type { Catalogue, GaugeSystem, MaterialId } from "../catalogue.ts";
 import type { GaugeReader } from "../quantity/parse.ts";
+import { asTyped, say } from "../quantity/phrase.ts";
 import { toBase } from "../quantity/units.ts";
 
 /**
@@ -38,11 +39,11 @@ export function gaugeReader(catalogue: Pick<Catalogue, "materials" | "gaugeSyste
   const { name, gaugeSystem } = catalogue.materials[material];
   const system = gaugeSystem === undefined ? undefined : catalogue.gaugeSystems[gaugeSystem];
   return (gauge) => {
-    if (!system) return `No gauge list is kept for ${name}. Write the thickness in mm or inches.`;
+    if (!system) return say`No gauge list is kept for ${name}. Write the thickness in mm or inches.`;
     const thickness = gaugeThickness(system, gauge);
     if (thickness !== undefined) return thickness;
-    const first = system.rows[0]?.gauge;
-    const last = system.rows.at(-1)?.gauge;
-    return `${system.name} has no number ${gauge}; it runs from ${first} to ${last}.`;
+    const first = system.rows[0]?.gauge ?? "";
+    const last = system.rows.at(-1)?.gauge ?? "";
+    return say`${system.name} has no number ${asTyped(gauge)}; it runs from ${asTyped(first)} to ${asTyped(last)}.`;
   };
 }

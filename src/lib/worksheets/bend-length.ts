@@ -16,7 +16,7 @@ import * as symbols from "../bending/symbols.ts";
 import type { Formula } from "../formula.ts";
 import { InputError } from "../input-error.ts";
 import { exactly } from "../inputs.ts";
-import { atLeast, listed, mm, type Phrase, phraseText, say } from "../quantity/phrase.ts";
+import { atLeast, listed, mm, type Phrase, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 import { brakeRemarks } from "./parts/brake-remarks.ts";
@@ -187,7 +187,7 @@ export default worksheet({
     if (used)
       remarks.push({
         level: "note",
-        phrase: say`Uses a bend deduction of ${mm(used.deduction)} ± ${mm(used.uncertainty)}, ${measuredWhen(used)}${used.brake ? `, on ${used.brake}` : ""}. By that the blank is good to ± ${mm(bends * used.uncertainty)}.`,
+        phrase: say`Uses a bend deduction of ${mm(used.deduction)} ± ${mm(used.uncertainty)}, ${measuredWhen(used)}${used.brake ? say`, on ${used.brake}` : ""}. By that the blank is good to ± ${mm(bends * used.uncertainty)}.`,
         source: "this-shop",
       });
 
@@ -212,7 +212,7 @@ export default worksheet({
       rows: publishedAllowances(bend).map((published) => {
         const chosen =
           published.method === method && (published.hardness === undefined || published.hardness === values.hardness);
-        if (typeof published.allowance === "string")
+        if (typeof published.allowance !== "number")
           return { cells: [published.name, null, null, null], note: published.allowance, source: published.source };
         const off = bendDeduction({ setback: sb, allowance: published.allowance });
         return { cells: [published.name, published.allowance, off, legs - bends * off], chosen, source: published.source };
@@ -232,7 +232,7 @@ export default worksheet({
       rows: known.map(({ bend: each, misfits }) => ({
         cells: [measuredWhen(each), each.thickness, each.radius, each.angle, each.deduction, each.uncertainty],
         chosen: each === used,
-        ...(misfits.length > 0 ? { note: misfits.map((misfit) => phraseText(misfit)).join("; ") } : {}),
+        ...(misfits.length > 0 ? { note: misfits.flatMap((misfit, index) => (index === 0 ? misfit : ["; ", ...misfit])) } : {}),
         source: "this-shop",
       })),
     };

@@ -257,7 +257,7 @@ export default worksheet({
       rows: publishedAllowances(bend).map((published) => {
         const chosen =
           published.method === method && (published.hardness === undefined || published.hardness === values.hardness);
-        if (typeof published.allowance === "string")
+        if (typeof published.allowance !== "number")
           return { cells: [published.name, null, null, null], note: published.allowance, source: published.source };
         const off = bendDeduction({ setback: sb, allowance: published.allowance });
         const guide = (side: number) => side - off + gap;

@@ -287,7 +287,7 @@ export default worksheet({
       rows: [
         { cells: ["Measured with these pieces", deduction, 0], chosen: true, source: "practice-pieces" },
         ...publishedAllowances(bend).map((published) => {
-          if (typeof published.allowance === "string")
+          if (typeof published.allowance !== "number")
             return { cells: [published.name, null, null], note: published.allowance, source: published.source };
           const off = bendDeduction({ setback: sb, allowance: published.allowance });
           const inside = uncertainty !== null && Math.abs(off - deduction) <= uncertainty;

@@ -11,13 +11,13 @@ import {
 import * as symbols from "../bending/symbols.ts";
 import type { Catalogue, Material, Seen } from "../catalogue.ts";
 import { InputError } from "../input-error.ts";
-import { amount, mm, say } from "../quantity/phrase.ts";
+import { amount, mm, type Phrase, say } from "../quantity/phrase.ts";
 import { materialInput, materialWith, propertyInputs } from "../stock/material.ts";
 import { type AnswerTable, type Remark, type Step, worksheet } from "../worksheet.ts";
 import { bandCases, propertyRemark } from "./parts/property-band.ts";
 
 interface Rule {
-  readonly name: string;
+  readonly name: Phrase;
   readonly source: string;
   readonly seen: Seen;
   readonly radius: () => number;
@@ -36,18 +36,22 @@ function rules(catalogue: Catalogue, material: Material, sheet: number): Rule[] 
     const strength = material.tensileStrength.value;
     const common = { source: table.source, seen: table.seen };
     const main = rule.by === "tensile-class" && !entered;
-    list.push({ ...common, name: "Table by tensile strength", radius: by(strength, false), chosen: main });
-    list.push({ ...common, name: "… along the rolling direction, or turned through more than 120°", radius: by(strength, true) });
+    list.push({ ...common, name: say`Table by tensile strength`, radius: by(strength, false), chosen: main });
+    list.push({
+      ...common,
+      name: say`… along the rolling direction, or turned through more than 120°`,
+      radius: by(strength, true),
+    });
     for (const end of bandCases(material.tensileStrength, { low: "softest", high: "strongest" }))
       if (!end.chosen)
-        list.push({ ...common, name: `… ${end.name} of this grade, ${end.value} N/mm²`, radius: by(end.value, false) });
+        list.push({ ...common, name: say`… ${end.name} of this grade, ${end.value} N/mm²`, radius: by(end.value, false) });
   }
   if (rule.by === "alloy-table") {
     const table = catalogue.radiusByAlloy;
     const alloy = rule.row.slice(0, rule.row.indexOf("-") + 1);
     for (const row of Object.keys(table.rows).filter((name) => name.startsWith(alloy)))
       list.push({
-        name: `Alloy table, ${row} at 90°`,
+        name: say`Alloy table, ${row} at 90°`,
         source: table.source,
         seen: table.seen,
         radius: () => radiusByAlloy(table, row, sheet),
@@ -59,7 +63,7 @@ function rules(catalogue: Catalogue, material: Material, sheet: number): Rule[] 
       ratio === rule.use ? "as used for this temper" : ratio === rule.low ? "soft end of the published band" : "hard end of it";
     for (const ratio of new Set([rule.low, rule.use, rule.high]))
       list.push({
-        name: `${ratio} × thickness, ${words(ratio)}`,
+        name: say`${ratio} × thickness, ${words(ratio)}`,
         source: rule.source,
         seen: rule.seen,
         radius: () => ratio * sheet,
@@ -69,7 +73,7 @@ function rules(catalogue: Catalogue, material: Material, sheet: number): Rule[] 
   const ductility = material.areaReduction;
   if (ductility)
     list.push({
-      name: `Ductility, T (50/r − 1) with r = ${ductility.value} %`,
+      name: say`Ductility, T (50/r − 1) with r = ${ductility.value} %`,
       source: "kalpakjian-schmid",
       seen: "memory",
       radius: () => ductilityRadius({ thickness: sheet, areaReduction: ductility.value }),
@@ -77,7 +81,7 @@ function rules(catalogue: Catalogue, material: Material, sheet: number): Rule[] 
     });
   if (material.family === "carbon-steel")
     list.push({
-      name: "Design guideline for low-carbon steel: ½ T, and 0.8 mm at least",
+      name: say`Design guideline for low-carbon steel: ½ T, and 0.8 mm at least`,
       source: "bending-guidelines",
       seen: "read",
       radius: () => Math.max(sheet / 2, 0.8),
@@ -159,7 +163,7 @@ export default worksheet({
           return { cells: [rule.name, found, stretch], chosen: rule.chosen ?? false, source: rule.source, note };
         } catch (error) {
           if (!(error instanceof InputError)) throw error;
-          return { cells: [rule.name, null, null], source: rule.source, note: error.message };
+          return { cells: [rule.name, null, null], source: rule.source, note: error.phrase };
         }
       }),
     };

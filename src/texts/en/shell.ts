@@ -1,0 +1,43 @@
+/** What stands around every page: head, menu, foot, the search box, the switches. */
+export const shell = {
+  /** Name of this language in itself. */
+  language: "English",
+  otherLanguages: "This page in another language",
+  /** Behind a link that leads to a page in English only. */
+  inEnglish: "",
+
+  skip: "Skip to the content",
+  menu: "Menu",
+  close: "Close",
+  mainMenu: "Main",
+  look: "Look",
+  looks: { device: "as this device", light: "light", dark: "dark", contrast: "high contrast" },
+  showLengthsIn: "Show lengths in",
+  lengths: {
+    mm: { short: "mm", long: "millimetres" },
+    inch: { short: "0.001 in", long: "decimal inches" },
+    fraction: { short: "1/64 in", long: "inches and sixty-fourths" },
+  },
+  search: "Search",
+  allPages: "All pages",
+  /** What the pages promise, with links. */
+  promise: {
+    title: "What these pages promise:",
+    parts: [
+      "the arithmetic of the ",
+      { link: "sources", to: "/sources/" },
+      " they name, ",
+      { link: "checked against printed values", to: "/checked/" },
+      ", with its limits said. They do not know your machine or your sheet. The machine’s manual and rating plate, the rules of your shop and its trained staff come first: see the ",
+      { link: "cautions", to: "/safety/" },
+      ".",
+    ] as readonly (string | { readonly link: string; readonly to: string })[],
+  },
+
+  onThisPage: "On this page",
+  sources: "Sources",
+  moreOnThis: "More on this",
+  nextPages: "Next pages",
+  before: (title: string) => `Before this: ${title}`,
+  after: (title: string) => `After this: ${title}`,
+};

@@ -1,0 +1,8 @@
+import { inBrowser } from "./areas.ts";
+import { atBuild } from "./build-areas.ts";
+import { cautions } from "./library/cautions.ts";
+import { library } from "./library.ts";
+import { spanish } from "./spanish.ts";
+
+/** All the Spanish there is. */
+export default spanish([...inBrowser, ...atBuild], new Map([...library, ...Object.entries(cautions)]));

@@ -1,0 +1,1 @@
+export const bending: Readonly<Record<string, string>> = {};

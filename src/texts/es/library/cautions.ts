@@ -1,0 +1,1 @@
+export const cautions: Readonly<Record<string, string>> = {};

@@ -1,0 +1,1 @@
+export const metals: Readonly<Record<string, string>> = {};

@@ -1,0 +1,2 @@
+/** Calculators whose every text has its Spanish; each has a page of its own below `/es/embed/`. */
+export const worksheetsInSpanish: readonly string[] = ["bend-length", "brake-load", "smallest-radius"];
