@@ -1,6 +1,5 @@
 import { unified } from "@astrojs/markdown-remark";
 import mdx from "@astrojs/mdx";
-import preact from "@astrojs/preact";
 import { defineConfig } from "astro/config";
 import rehypeKatex from "rehype-katex";
 import remarkMath from "remark-math";
@@ -8,6 +7,7 @@ import { catalogueModule } from "./src/catalogue/vite-plugin.ts";
 import { calculatorModules } from "./src/components/calculator/vite-plugin.ts";
 import { equationAssets } from "./src/equations/assets.ts";
 import { loadGlossary } from "./src/site/glossary.ts";
+import { preactPages } from "./src/site/preact-pages.ts";
 import { rehypeBase } from "./src/site/rehype-base.ts";
 import { rehypeGlossary } from "./src/site/rehype-glossary.ts";
 
@@ -20,7 +20,7 @@ export default defineConfig({
   outDir: process.env.OUT_DIR ?? "dist",
   trailingSlash: "always",
   output: "static",
-  integrations: [equationAssets(), mdx(), preact()],
+  integrations: [equationAssets(), mdx({ optimize: true }), preactPages()],
   markdown: {
     processor: unified({
       remarkPlugins: [remarkMath],

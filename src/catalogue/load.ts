@@ -25,10 +25,17 @@ export function dataFilePaths(): Record<DataFileName, string> {
   return Object.fromEntries(paths) as Record<DataFileName, string>;
 }
 
-/** Reads the data files afresh. @throws DataError listing every mistake in them */
+let last: { readonly texts: string; readonly catalogue: Catalogue } | undefined;
+
+/** Reads the data files as they are now. @throws DataError listing every mistake in them */
 export function readDataFiles(): Catalogue {
-  const texts = Object.entries(dataFilePaths()).map(([name, path]) => [name, readFileSync(path, "utf8")]);
-  return readCatalogue(Object.fromEntries(texts) as Record<DataFileName, string>);
+  const texts = Object.fromEntries(
+    Object.entries(dataFilePaths()).map(([name, path]) => [name, readFileSync(path, "utf8")]),
+  ) as Record<DataFileName, string>;
+  // A build asks once for each of its parts; the files are the same nearly always.
+  const key = JSON.stringify(texts);
+  if (last?.texts !== key) last = { texts: key, catalogue: readCatalogue(texts) };
+  return last.catalogue;
 }
 
 let loaded: Catalogue | undefined;
