@@ -8,11 +8,21 @@ import { calculatorModules } from "./src/components/calculator/vite-plugin.ts";
 import { equationAssets } from "./src/equations/assets.ts";
 import { loadGlossary } from "./src/site/glossary.ts";
 import { preactPages } from "./src/site/preact-pages.ts";
+import { pagesInSpanish } from "./src/site/pages-in-spanish.ts";
 import { rehypeBase } from "./src/site/rehype-base.ts";
 import { rehypeGlossary } from "./src/site/rehype-glossary.ts";
+import { rehypeLanguage } from "./src/site/rehype-language.ts";
+import { shell as spanishShell } from "./src/texts/es/shell.ts";
 
 const base = process.env.BASE_PATH ?? "/";
 if (!/^\/(?:.*\/)?$/.test(base)) throw new Error(`BASE_PATH must begin and end with a slash; it is “${base}”`);
+
+/** For links in Markdown. */
+const languages = {
+  codeOf: (file = "") => (/[\\/]techniques-es[\\/]/.test(file) ? "es" : "en"),
+  pagesIn: () => pagesInSpanish(),
+  inEnglish: () => spanishShell.inEnglish,
+};
 
 export default defineConfig({
   base,
@@ -24,7 +34,12 @@ export default defineConfig({
   markdown: {
     processor: unified({
       remarkPlugins: [remarkMath],
-      rehypePlugins: [[rehypeKatex, { strict: "error", throwOnError: true }], rehypeGlossary(loadGlossary()), rehypeBase(base)],
+      rehypePlugins: [
+        [rehypeKatex, { strict: "error", throwOnError: true }],
+        rehypeGlossary(loadGlossary()),
+        rehypeLanguage(languages),
+        rehypeBase(base),
+      ],
     }),
     // Its colours are inline styles, which the content security policy forbids.
     syntaxHighlight: false,

@@ -1,4 +1,6 @@
 import { trustOwnScripts } from "../site/trusted-scripts.ts";
+import { search as english } from "../texts/en/search.ts";
+import { pageTexts } from "../texts/page-language.ts";
 import { type Found, type Hit, type Piece, toHit } from "./search-results.ts";
 
 interface Pagefind {
@@ -49,12 +51,6 @@ function resultItem({ title, section, address, excerpt }: Hit): HTMLLIElement {
   return element("li", "search-result", link);
 }
 
-function say(count: number): string {
-  if (count === 0) return "Nothing found";
-  const found = `${count} ${count === 1 ? "page" : "pages"} found`;
-  return count > shownAtMost ? `${found}, the best ${shownAtMost} shown` : found;
-}
-
 /** Starts one search box, as Search.astro writes it. */
 function start(form: HTMLFormElement): void {
   const input = form.querySelector("input");
@@ -78,13 +74,14 @@ function start(form: HTMLFormElement): void {
       return;
     }
     panel.hidden = false;
-    if (!status.textContent) status.textContent = "Searching";
+    const texts = await pageTexts(english);
+    if (!status.textContent) status.textContent = texts.searching;
     try {
       const found = await (await load()).debouncedSearch(text, {}, wait);
       // Null: more was typed meanwhile, and that search answers.
       if (!found || input.value.trim() !== text) return;
       const hits = found.results.slice(0, shownAtMost).map(async (result) => toHit(await result.data()));
-      status.textContent = say(found.results.length);
+      status.textContent = texts.found(found.results.length, shownAtMost);
       // Those that are not waited for below may fail without being a fault of the page.
       void Promise.allSettled(hits);
       if (hits.length === 0) list.replaceChildren();
@@ -97,7 +94,7 @@ function start(form: HTMLFormElement): void {
       }
     } catch {
       list.replaceChildren();
-      status.textContent = "The search could not be loaded. Connect to the network and type again.";
+      status.textContent = texts.failed;
     }
   }
 

@@ -1,7 +1,7 @@
 import type { LengthView } from "../lib/quantity/format.ts";
 import { chooseUnits, unitsView, watchUnits } from "./units.ts";
 
-/** Brings the two switches in the head of a page to life: units and look. */
+/** Brings the switches in the head of a page to life: units, look, and language, which takes along what was typed. */
 const root = document.documentElement;
 const radios = document.querySelectorAll<HTMLInputElement>("[data-units-switch] input");
 
@@ -25,3 +25,11 @@ if (look) {
     }
   });
 }
+
+for (const link of document.querySelectorAll<HTMLAnchorElement>("a[data-language]"))
+  link.addEventListener("click", () => {
+    // What is still waiting to be written into the address is written first, see address-bar.ts.
+    document.dispatchEvent(new Event("visibilitychange"));
+    link.search = location.search;
+    link.hash = location.hash;
+  });

@@ -54,7 +54,8 @@ function techniqueOf(path: string | undefined): string | undefined {
 export function rehypeGlossary(terms: readonly Term[]) {
   const found = finder(terms);
   return () => (tree: Root, page: { readonly path?: string }) => {
-    if (!found) return;
+    // The glossary is in English, and so are the words that lead to it.
+    if (!found || /[\\/]techniques-\w+[\\/]/.test(page.path ?? "")) return;
     const { pattern, termOf } = found;
     const technique = techniqueOf(page.path);
     const isMeant = ({ unlinked, within }: Term) => !unlinked && (!within || within.some((each) => each === technique));

@@ -1,6 +1,7 @@
 import { sitePath } from "../site/url.ts";
+import { english } from "./english.ts";
 import spanish from "./es/at-build.ts";
-import { english, type Language, type LanguageCode } from "./language.ts";
+import type { Language, LanguageCode } from "./language.ts";
 import { codeOfPath } from "./paths.ts";
 
 export const languages: Readonly<Record<LanguageCode, Language>> = { en: english, es: spanish };

@@ -1,6 +1,7 @@
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
-import { english, type Language } from "./language.ts";
+import { english } from "./english.ts";
+import type { Language } from "./language.ts";
 
 /** The language of everything below; English where nothing says otherwise. */
 export const LanguageContext = createContext<Language>(english);

@@ -1,5 +1,5 @@
 import type { LengthView } from "../lib/quantity/format.ts";
-import { type Phrase, phraseText } from "../lib/quantity/phrase.ts";
+import type { Phrase } from "../lib/quantity/phrase.ts";
 
 /** Languages of the interface, by their code as in the `lang` of a page; the first is the one everything is written in. */
 export const languageCodes = ["en", "es"] as const;
@@ -24,13 +24,3 @@ export interface Language {
   /** What somebody typed as a quantity, in a spelling that the library reads. */
   typed(text: string): string;
 }
-
-export const english: Language = {
-  code: "en",
-  texts: (own) => own,
-  say: (text, view) => (typeof text === "string" ? text : phraseText(text, view)),
-  digits: (printed) => printed,
-  path: (own) => own,
-  toEnglish: {},
-  typed: (text) => text,
-};

@@ -1,6 +1,11 @@
-import { english, type Language } from "./language.ts";
+import type { Language } from "./language.ts";
 
-/** The language of the page that is open. English comes with the page, every other one is fetched. Browser only. */
-export async function pageLanguage(): Promise<Language> {
-  return document.documentElement.lang === "es" ? (await import("./es/in-browser.ts")).default : english;
+/** The language of the page that is open, where it is not English: it is fetched, English comes with what needs it. Browser only. */
+export async function foreignLanguage(): Promise<Language | undefined> {
+  return document.documentElement.lang === "es" ? (await import("./es/in-browser.ts")).default : undefined;
+}
+
+/** The texts of an area in the language of the page that is open. Browser only. */
+export async function pageTexts<T extends object>(area: T): Promise<T> {
+  return (await foreignLanguage())?.texts(area) ?? area;
 }

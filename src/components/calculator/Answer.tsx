@@ -2,7 +2,8 @@ import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 import type { Answer, AnswerTable, ListOutput, Output, Remark, Worksheet } from "../../lib/worksheet.ts";
 import { useLanguage, useTexts } from "../../texts/context.ts";
 import { calculator } from "../../texts/en/calculator.ts";
-import { english, type Language } from "../../texts/language.ts";
+import { english } from "../../texts/english.ts";
+import type { Language } from "../../texts/language.ts";
 import type { SourceTitles } from "./source-titles.ts";
 import { lookText, type OutputLook, outputLook, outputText, plusMinusText, rangeLook } from "./texts.ts";
 

@@ -1,6 +1,6 @@
 import calculators from "virtual:calculators";
 import type { Catalogue } from "../../lib/catalogue.ts";
-import { pageLanguage } from "../../texts/page-language.ts";
+import { foreignLanguage } from "../../texts/page-language.ts";
 import { followDeviceShop, hasDeviceShop } from "../shop/device.ts";
 import { waken } from "./waken.ts";
 
@@ -22,7 +22,7 @@ for (const host of document.querySelectorAll<HTMLElement>("[data-calculator]")) 
         import("./mount.tsx"),
         load(),
         import("virtual:calculator-data"),
-        pageLanguage(),
+        foreignLanguage(),
       ]);
       const show = mount(host, calculator, data.default, language);
       if (line) await followDeviceShop(data.default as unknown as Catalogue, show, line);

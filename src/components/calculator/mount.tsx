@@ -2,6 +2,7 @@ import type ownData from "virtual:calculator-data";
 import type { CalculatorModule } from "virtual:calculators";
 import { render } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
+import { english } from "../../texts/english.ts";
 import type { Language } from "../../texts/language.ts";
 import { CalculatorIn, type Setting } from "./Calculator.tsx";
 import { hydrateTyped } from "./hydrate-typed.ts";
@@ -15,7 +16,7 @@ export function mount(
   host: HTMLElement,
   { sheet, Drawing, After, titles }: CalculatorModule,
   data: typeof ownData,
-  language: Language,
+  language: Language = english,
 ): (catalogue: Catalogue) => void {
   const root = host.querySelector<HTMLElement>("[data-root]");
   if (!root) throw new Error("A calculator without a root");

@@ -15,7 +15,8 @@ import { fromBase, kindOf, type Quantity, unitOf } from "../../lib/quantity/unit
 import { gaugeReader } from "../../lib/stock/gauge.ts";
 import type { Output } from "../../lib/worksheet.ts";
 import { calculator } from "../../texts/en/calculator.ts";
-import { english, type Language } from "../../texts/language.ts";
+import { english } from "../../texts/english.ts";
+import type { Language } from "../../texts/language.ts";
 
 /** Words and digits of a calculator: what a field keeps and shows, ranges, answers. Pure, so that tests can read it. */
 

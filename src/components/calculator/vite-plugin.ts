@@ -73,17 +73,17 @@ function dataText(): string {
 const groups = [
   {
     name: "page",
-    test: /src[\\/](?:components[\\/](?:units|site-switches)|site[\\/]trusted-scripts)\.ts$|preload-helper/,
+    test: /src[\\/](?:components[\\/](?:units|site-switches)|site[\\/]trusted-scripts|texts[\\/]page-language)\.ts$|preload-helper/,
     priority: 3,
   },
   {
     name: "calculator",
-    test: /src[\\/]components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|embed-height|Ways|command-line)[\w-]+\.tsx?$/,
+    test: /src[\\/](?:components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|embed-height|Ways|command-line)[\w-]+|texts[\\/](?:context|english|en[\\/]calculator))\.tsx?$/,
     priority: 2,
   },
   // Apart, for the pages that need it without a calculator.
   { name: "preact", test: /node_modules[\\/]preact[\\/]/, priority: 4 },
-  { name: "drawing", test: /src[\\/]components[\\/]drawings[\\/]parts[\\/]/, priority: 1 },
+  { name: "drawing", test: /src[\\/](?:components[\\/]drawings[\\/]parts[\\/]|texts[\\/]en[\\/]drawings\.ts)/, priority: 1 },
 ];
 
 /** Vite's own helper loads the style sheets of a script that is imported late; here no such script has one. */

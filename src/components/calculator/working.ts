@@ -2,7 +2,8 @@ import { fillSlots } from "../../equations/fill.ts";
 import type { FormulaSymbol } from "../../lib/formula.ts";
 import { kindOf } from "../../lib/quantity/units.ts";
 import type { Step } from "../../lib/worksheet.ts";
-import { english, type Language } from "../../texts/language.ts";
+import { english } from "../../texts/english.ts";
+import type { Language } from "../../texts/language.ts";
 import { workedNumber } from "./texts.ts";
 
 function unitBehind({ quantity }: FormulaSymbol): string {

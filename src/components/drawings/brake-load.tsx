@@ -1,16 +1,20 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/brake-load.ts";
+import { useTexts } from "../../texts/context.ts";
+import { drawings } from "../../texts/en/drawings.ts";
 import { AngleSize, away, spot } from "../figures/pen.tsx";
 import { type BrakeFront, bedPath, fingerPath, leafPath } from "../figures/tool.ts";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
 import { LoadGauge, percent } from "./parts/LoadGauge.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 /** The sheet between bed and finger while the leaf swings, and how much of the brake's rating that takes. */
 export default function BrakeLoadDrawing({ id, values, outputs, view }: DrawingProps) {
   const { thickness, length } = values as Values<typeof sheet.inputs>;
   const { capacityUsed } = outputs as OutputValues<typeof sheet.outputs>;
+  const texts = useTexts(drawings);
+  const { size, units } = useSizes(view);
   if (capacityUsed === null) return null;
 
   // Sheet and tools are one picture, but a sheet of any thickness has to fit into it.
@@ -40,26 +44,26 @@ export default function BrakeLoadDrawing({ id, values, outputs, view }: DrawingP
     <Drawing
       id={id}
       height={262}
-      title="The load on the brake"
-      description={`Sheet ${sizeText(thickness, view)} thick and ${sizeText(length, view)} long clamped between bed and finger while the leaf swings up; it takes ${percent(capacityUsed)} of the rating; ${unitNote(view)}.`}
+      title={texts.brakeLoad.title}
+      description={texts.brakeLoad.text(size(thickness), size(length), percent(capacityUsed), units)}
     >
-      <Aside place={spot(8, 14)}>side view, not to scale</Aside>
+      <Aside place={spot(8, 14)}>{texts.brakeLoad.side}</Aside>
       <path class="tool" d={bedPath(front, 46)} />
       <path class="tool" d={leafPath({ ...front, reach: 104 }, 22, swing)} />
       <path class="tool" d={fingerPath(front)} />
       <path class="sheet" d={sheetPath} />
       <AngleSize centre={front.hinge} radius={112} from={4} to={swing - 6} text="" kind="motion" />
       <text class="label" x={92} y={74} text-anchor="middle">
-        finger
+        {texts.finger}
       </text>
       <text class="label" x={98} y={160} text-anchor="middle">
-        bed
+        {texts.bed}
       </text>
       <text class="label" x={252} y={92}>
-        leaf
+        {texts.leaf}
       </text>
       <text class="size" x={drawingWidth - 12} y={front.hinge.y + 34} text-anchor="end">
-        {`T ${sizeText(thickness, view)}, ${sizeText(length, view)} along the bend`}
+        {texts.brakeLoad.along(size(thickness), size(length))}
       </text>
 
       <LoadGauge share={capacityUsed} top={218} />

@@ -1,9 +1,11 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/finger-set.ts";
+import { useTexts } from "../../texts/context.ts";
+import { drawings } from "../../texts/en/drawings.ts";
 import { Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const left = 40;
 const width = drawingWidth - 2 * left;
@@ -14,6 +16,8 @@ const height = 74;
 export default function FingerSetDrawing({ id, values, outputs, view }: DrawingProps) {
   const { boxWidth } = values as Values<typeof sheet.inputs>;
   const { chosen, total, clearance } = outputs as OutputValues<typeof sheet.outputs>;
+  const { fingerSet: texts, between } = useTexts(drawings);
+  const { size, units } = useSizes(view);
   if (total === null || clearance === null) return null;
   const scale = width / boxWidth;
   // Wide ones inside, as one puts them.
@@ -24,13 +28,13 @@ export default function FingerSetDrawing({ id, values, outputs, view }: DrawingP
     <Drawing
       id={id}
       height={218}
-      title="Fingers in the box"
-      description={`Between sides ${sizeText(boxWidth, view)} apart stand fingers of ${order.map((finger) => sizeText(finger, view)).join(", ")}, together ${sizeText(total, view)}, with ${sizeText(clearance, view)} left; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(size(boxWidth), order.map(size).join(between), size(total), size(clearance), units)}
     >
-      <Aside place={spot(8, 14)}>from the front, {unitNote(view)}</Aside>
+      <Aside place={spot(8, 14)}>{texts.front(units)}</Aside>
       <path class="tool" d={`M${left - 22} 34H${left + width + 22}V${top}H${left - 22}Z`} />
       <text class="label" x={drawingWidth / 2} y={55} text-anchor="middle">
-        clamp beam
+        {texts.beam}
       </text>
       {order.map((finger, index) => {
         const start = at;
@@ -40,7 +44,7 @@ export default function FingerSetDrawing({ id, values, outputs, view }: DrawingP
             <rect class="tool" x={start} y={top} width={scale * finger} height={height} />
             {scale * finger > 30 && (
               <text class="size" x={start + (scale * finger) / 2} y={top + 42} text-anchor="middle">
-                {sizeText(finger, view)}
+                {size(finger)}
               </text>
             )}
           </g>
@@ -54,10 +58,10 @@ export default function FingerSetDrawing({ id, values, outputs, view }: DrawingP
         from={spot(left, top + height + 6)}
         to={spot(left + width, top + height + 6)}
         off={-22}
-        text={`B ${sizeText(boxWidth, view)}`}
+        text={`B ${size(boxWidth)}`}
       />
       <text class="size" x={drawingWidth / 2} y={206} text-anchor="middle">
-        {`fingers ${sizeText(total, view)}, left over ${sizeText(clearance, view)}`}
+        {texts.sum(size(total), size(clearance))}
       </text>
     </Drawing>
   );

@@ -2,10 +2,12 @@ import type { Values } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/folded-edge.ts";
+import { useTexts } from "../../texts/context.ts";
+import { drawings } from "../../texts/en/drawings.ts";
 import { Line, Size, spot } from "../figures/pen.tsx";
 import type { StripStep } from "../figures/section.ts";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 import { fitInto, hull, outline, walk } from "./parts/strip.ts";
 
 interface Fold {
@@ -41,6 +43,8 @@ const blank = { left: 20, top: 198, height: 40 };
 export default function FoldedEdgeDrawing({ id, values, outputs, view }: DrawingProps) {
   const { kind, thickness, width } = values as Values<typeof sheet.inputs>;
   const { turns, allowance } = outputs as OutputValues<typeof sheet.outputs>;
+  const { foldedEdge: texts } = useTexts(drawings);
+  const { size, units } = useSizes(view);
   if (allowance === null) return null;
   const folds = finished(turns);
   const shown = 1.7 * width;
@@ -54,12 +58,12 @@ export default function FoldedEdgeDrawing({ id, values, outputs, view }: Drawing
     <Drawing
       id={id}
       height={270}
-      title="The folded edge and its lines on the flat"
-      description={`In section, an edge folded to ${sizeText(width, view)} wide; below it the flat seen from above, with the middle of each fold at ${folds.map(({ line }) => sizeText(line, view)).join(" and ")} from the raw edge; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(size(width), folds.map(({ line }) => size(line)).join(texts.and), units)}
     >
-      <Aside place={spot(8, 14)}>{unitNote(view)}</Aside>
+      <Aside place={spot(8, 14)}>{units}</Aside>
       <path class="sheet" d={outline(pieces, thickness, sight)} />
-      <Size from={corner(outermost - width)} to={corner(outermost)} off={12} text={`W ${sizeText(width, view)}`} />
+      <Size from={corner(outermost - width)} to={corner(outermost)} off={12} text={`W ${size(width)}`} />
       <Flat folds={folds} width={width} view={view} />
     </Drawing>
   );
@@ -67,6 +71,8 @@ export default function FoldedEdgeDrawing({ id, values, outputs, view }: Drawing
 
 /** The raw edge on the right, the middle of each fold scribed from it. */
 function Flat({ folds, width, view }: { folds: ReturnType<typeof finished>; width: number; view: LengthView }) {
+  const { foldedEdge: texts } = useTexts(drawings);
+  const { size } = useSizes(view);
   // A width of next to nothing is allowed, and would blow the scale up.
   const longest = Math.max(...folds.map(({ line }) => line), width, 1e-6);
   const scale = (drawingWidth - 2 * blank.left) / (1.6 * longest);
@@ -74,7 +80,7 @@ function Flat({ folds, width, view }: { folds: ReturnType<typeof finished>; widt
   const bottom = blank.top + blank.height;
   return (
     <g>
-      <Aside place={spot(blank.left, blank.top - 42)}>the flat, from above; middle of each fold from the raw edge</Aside>
+      <Aside place={spot(blank.left, blank.top - 42)}>{texts.flat}</Aside>
       <path class="sheet" d={`M${blank.left} ${blank.top}H${right}V${bottom}H${blank.left}`} />
       {folds.map(({ line }, index) => (
         <g key={line}>
@@ -83,7 +89,7 @@ function Flat({ folds, width, view }: { folds: ReturnType<typeof finished>; widt
             from={spot(right - scale * line, index === 0 ? blank.top : bottom)}
             to={spot(right, index === 0 ? blank.top : bottom)}
             off={index === 0 ? 12 : -20}
-            text={sizeText(line, view)}
+            text={size(line)}
           />
         </g>
       ))}

@@ -4,10 +4,12 @@ import type { Values } from "../../lib/inputs.ts";
 import { mean } from "../../lib/stats/sample.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/practice-pieces.ts";
+import { useTexts } from "../../texts/context.ts";
+import { drawings } from "../../texts/en/drawings.ts";
 import { Size, spot } from "../figures/pen.tsx";
 import { BentStrip } from "./parts/BentStrip.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { angleText, sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const margin = 30;
 
@@ -15,28 +17,30 @@ const margin = 30;
 export default function PracticePiecesDrawing({ id, values, outputs, view }: DrawingProps) {
   const { thickness, radius, angle, legTo, pieces } = values as Values<typeof sheet.inputs>;
   const { allowance } = outputs as OutputValues<typeof sheet.outputs>;
+  const { practicePieces: texts } = useTexts(drawings);
+  const { size, angle: turned, units } = useSizes(view);
   if (allowance === null) return null;
   const of = (key: "flat" | "legA" | "legB") => mean(pieces.map((piece) => piece[key]));
-  const flat = sizeText(of("flat"), view);
+  const flat = size(of("flat"));
   const legs = [of("legA"), of("legB")];
-  const texts = legs.map((leg, index) => `${"AB"[index]} = ${sizeText(leg, view)}`);
-  const many = pieces.length > 1 ? `means of ${pieces.length} pieces, ` : "";
+  const sizes = legs.map((leg, index) => `${"AB"[index]} = ${size(leg)}`);
+  const many = pieces.length > 1 ? texts.means(pieces.length) : "";
   return (
     <Drawing
       id={id}
       height={290}
-      title="What is measured on a practice piece"
-      description={`Flat length ${flat}; after turning ${angleText(angle)} from flat, outside legs ${texts.join(" and ")}; ${many}${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(flat, turned(angle), sizes.join(texts.and), many + units)}
     >
       <Aside place={spot(8, 14)}>
         {many}
-        {unitNote(view)}
+        {units}
       </Aside>
       <rect class="sheet" x={margin} y={58} width={drawingWidth - 2 * margin} height={5} />
-      <Size from={spot(margin, 58)} to={spot(drawingWidth - margin, 58)} off={14} text={`flat = ${flat}`} />
+      <Size from={spot(margin, 58)} to={spot(drawingWidth - margin, 58)} off={14} text={texts.flat(flat)} />
       <BentStrip
         legs={legs}
-        sizes={texts}
+        sizes={sizes}
         bend={{
           angle,
           radius,

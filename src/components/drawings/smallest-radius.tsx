@@ -1,9 +1,11 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/smallest-radius.ts";
+import { useTexts } from "../../texts/context.ts";
+import { drawings } from "../../texts/en/drawings.ts";
 import { Arrowhead, arcPath, away, Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 import { fitInto, from, hull, outline, walk } from "./parts/strip.ts";
 
 const box = { left: 60, top: 36, width: drawingWidth - 150, height: 170 };
@@ -12,6 +14,8 @@ const box = { left: 60, top: 36, width: drawingWidth - 150, height: 170 };
 export default function SmallestRadiusDrawing({ id, values, outputs, view }: DrawingProps) {
   const { thickness } = values as Values<typeof sheet.inputs>;
   const { radius } = outputs as OutputValues<typeof sheet.outputs>;
+  const { smallestRadius: texts } = useTexts(drawings);
+  const { size, units } = useSizes(view);
   if (radius === null) return null;
   const leg = 2.2 * thickness + 0.6 * radius;
   const pieces = walk([{ ahead: leg }, { turn: 90, radius }, { ahead: leg }], thickness);
@@ -23,28 +27,23 @@ export default function SmallestRadiusDrawing({ id, values, outputs, view }: Dra
   const outer = sight.scale * (radius + thickness);
   const label = away(centre, 135, 30);
   return (
-    <Drawing
-      id={id}
-      height={240}
-      title="The sharpest bend for this sheet"
-      description={`A section of a square bend in sheet ${sizeText(thickness, view)} thick with an inside radius of ${sizeText(radius, view)}, drawn to scale; its outer face is stretched; ${unitNote(view)}.`}
-    >
-      <Aside place={spot(8, 14)}>to scale, {unitNote(view)}</Aside>
+    <Drawing id={id} height={240} title={texts.title} description={texts.text(size(thickness), size(radius), units)}>
+      <Aside place={spot(8, 14)}>{texts.toScale(units)}</Aside>
       <path class="sheet" d={outline(pieces, thickness, sight)} />
       <path class="stretch" d={arcPath(centre, outer, -90, 0)} />
       <text class="stretch-text" x={away(centre, -45, outer + 12).x} y={away(centre, -45, outer + 12).y + 10}>
-        stretched
+        {texts.stretched}
       </text>
       <Line from={label} to={inside} />
       <Arrowhead tip={inside} direction={-45} />
       <text class="size big" x={label.x} y={label.y - 5} text-anchor="middle">
-        R {sizeText(radius, view)}
+        R {size(radius)}
       </text>
       <Size
         from={sight.spot(from(last.end, 0, thickness / 2))}
         to={sight.spot(from(last.end, 0, -thickness / 2))}
         off={14}
-        text={`T ${sizeText(thickness, view)}`}
+        text={`T ${size(thickness)}`}
         outside="to"
       />
     </Drawing>

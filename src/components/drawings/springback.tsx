@@ -1,9 +1,11 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/springback.ts";
+import { useTexts } from "../../texts/context.ts";
+import { drawings } from "../../texts/en/drawings.ts";
 import { Arrowhead, Line, type Spot, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { angleText, sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 import { fitInto, from, hull, outline, thickening, walk } from "./parts/strip.ts";
 
 const box = { left: 24, top: 44, width: drawingWidth - 48, height: 200 };
@@ -12,6 +14,8 @@ const box = { left: 24, top: 44, width: drawingWidth - 48, height: 200 };
 export default function SpringbackDrawing({ id, values, outputs, view }: DrawingProps) {
   const { thickness, radius, angle } = values as Values<typeof sheet.inputs>;
   const { toolRadius, swingAngle, overbend } = outputs as OutputValues<typeof sheet.outputs>;
+  const { springback: texts } = useTexts(drawings);
+  const { size, angle: turned, units } = useSizes(view);
   if (toolRadius === null || swingAngle === null || overbend === null) return null;
 
   const arc = ((radius + thickness / 2) * angle * Math.PI) / 180;
@@ -32,23 +36,23 @@ export default function SpringbackDrawing({ id, values, outputs, view }: Drawing
     <Drawing
       id={id}
       height={268}
-      title="Swung to the end, and let go"
-      description={`The leaf is swung to ${angleText(swingAngle)} from flat about a tool of radius ${sizeText(toolRadius, view)}; let go, the strip opens by ${angleText(overbend)} to ${angleText(angle)} with an inside radius of ${sizeText(radius, view)}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(turned(swingAngle), size(toolRadius), turned(overbend), turned(angle), size(radius), units)}
     >
-      <Aside place={spot(8, 14)}>dashed: held at the end of the swing</Aside>
-      <Aside place={spot(8, 28)}>solid: let go</Aside>
+      <Aside place={spot(8, 14)}>{texts.held}</Aside>
+      <Aside place={spot(8, 28)}>{texts.free}</Aside>
       <Line from={corner} to={sight.spot(flat.end)} kind="hidden" />
       <path class="before" d={outline(held, drawn, sight)} />
       <path class="sheet" d={outline(free, drawn, sight)} />
       <BackArrow from={tips.held} to={tips.free} />
-      <Labelled place={spot(Math.max(tips.held.x - 14, 96), tips.held.y + 4)} name="swing" text={angleText(swingAngle)} mark />
+      <Labelled place={spot(Math.max(tips.held.x - 14, 96), tips.held.y + 4)} name={texts.swing} text={turned(swingAngle)} mark />
       <text class="size" x={corner.x + 6} y={corner.y + 20}>
-        {`Ri ${sizeText(toolRadius, view)} → R ${sizeText(radius, view)}`}
+        {`Ri ${size(toolRadius)} → R ${size(radius)}`}
       </text>
       <Labelled
         place={spot(Math.min(tips.free.x + 14, drawingWidth - 84), tips.free.y + 4)}
-        name="ends at"
-        text={angleText(angle)}
+        name={texts.endsAt}
+        text={turned(angle)}
       />
     </Drawing>
   );

@@ -1,3 +1,5 @@
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { AngleSize, at, away, Line, Paper, Path, spot, Text } from "./pen.tsx";
 import { stripPath } from "./section.ts";
 
@@ -5,11 +7,9 @@ const angles = [30, 90, 135];
 
 /** The same three bends with both their angles: turned through from flat, and left inside. */
 export default function AngleNames() {
+  const { angleNames: texts } = useTexts(figuresBending);
   return (
-    <Paper
-      height={158}
-      title="Three bends, turned through 30, 90 and 135 degrees; the corners left inside are 150, 90 and 45 degrees"
-    >
+    <Paper height={158} title={texts.title}>
       {angles.map((angle, index) => {
         const cell = 120;
         const corner = spot(cell * index + (angle > 90 ? 66 : 60), 88);
@@ -27,9 +27,9 @@ export default function AngleNames() {
             <AngleSize centre={corner} radius={34} from={0} to={angle} text="" kind="motion" />
             <path class="thin" d={arcOf(corner, 20, angle)} />
             <text class="mark-text" x={cell * index + 60} y={126} text-anchor="middle">
-              turned {angle}°
+              {texts.turned(angle)}
             </text>
-            <Text spot={spot(cell * index + 60, 146)} lines={`inside ${180 - angle}°`} anchor="middle" kind="label" />
+            <Text spot={spot(cell * index + 60, 146)} lines={texts.inside(180 - angle)} anchor="middle" kind="label" />
           </g>
         );
       })}

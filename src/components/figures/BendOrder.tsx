@@ -1,3 +1,5 @@
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { Paper, Path, type Spot, spot, Text } from "./pen.tsx";
 import { type StripStep, stripPath } from "./section.ts";
 
@@ -7,7 +9,7 @@ const ahead = (length: number): StripStep => ({ ahead: length });
 
 /** Walked along one face from the first end; a number at each bend says when it is made. */
 const shapes: readonly {
-  name: string;
+  name: "channel" | "z" | "hat" | "j";
   start: Spot;
   heading: number;
   steps: readonly StripStep[];
@@ -24,7 +26,7 @@ const shapes: readonly {
     ],
   },
   {
-    name: "Z section",
+    name: "z",
     start: spot(52, 112),
     heading: 90,
     steps: [ahead(28), bend(-90), ahead(28), bend(90), ahead(22)],
@@ -34,7 +36,7 @@ const shapes: readonly {
     ],
   },
   {
-    name: "hat section",
+    name: "hat",
     start: spot(18, 96),
     heading: 0,
     steps: [ahead(16), bend(90), ahead(20), bend(-90), ahead(26), bend(-90), ahead(20), bend(90), ahead(16)],
@@ -46,7 +48,7 @@ const shapes: readonly {
     ],
   },
   {
-    name: "J, with a closed edge",
+    name: "j",
     start: spot(48, 14),
     heading: -90,
     steps: [ahead(40), bend(90), ahead(28), bend(90), ahead(14), { turn: 178, radius: 0.1 }, ahead(8)],
@@ -60,8 +62,9 @@ const shapes: readonly {
 
 /** Four common shapes in section with the order in which their bends are made. */
 export default function BendOrder() {
+  const { bendOrder: texts } = useTexts(figuresBending);
   return (
-    <Paper height={290} title="Channel, Z, hat and J sections, each bend numbered in the order it is made">
+    <Paper height={290} title={texts.title}>
       {shapes.map(({ name, start, heading, steps, badges }, index) => {
         const left = (index % 2) * 180;
         const top = index < 2 ? 0 : 148;
@@ -77,7 +80,7 @@ export default function BendOrder() {
                 </text>
               </g>
             ))}
-            <Text spot={spot(left + 90, top + 132)} lines={name} anchor="middle" kind="name" />
+            <Text spot={spot(left + 90, top + 132)} lines={texts[name]} anchor="middle" kind="name" />
           </g>
         );
       })}

@@ -1,4 +1,6 @@
 import { bendAllowance } from "../../lib/bending/bend-allowance.ts";
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { arcPath, at, away, Line, Note, Paper, Path, Size, spot } from "./pen.tsx";
 import { stripPath } from "./section.ts";
 
@@ -7,6 +9,7 @@ const lines = 6;
 
 /** A strip scribed with even lines before and after bending: wider apart outside, closer inside, unchanged at the neutral line. */
 export default function Fibres() {
+  const { fibres: texts } = useTexts(figuresBending);
   const scale = 58;
   const { thickness, radius, kFactor, angle } = bend;
   const zone = bendAllowance(bend);
@@ -19,10 +22,7 @@ export default function Fibres() {
   const neutral = scale * (radius + kFactor * thickness);
   const marks = Array.from({ length: lines + 1 }, (_, index) => index / lines);
   return (
-    <Paper
-      height={330}
-      title="A strip with evenly scribed lines, flat and bent: the lines spread outside, close up inside and keep their distance along the neutral line"
-    >
+    <Paper height={330} title={texts.title}>
       <Path d={stripPath([{ ahead: whole }], thickness, flat).d} kind="sheet" />
       {marks.map((mark) => {
         const x = flat.origin.x + scale * (straight + mark * zone);
@@ -37,7 +37,7 @@ export default function Fibres() {
         from={spot(flat.origin.x + scale * straight, flat.origin.y - scale * thickness)}
         to={spot(flat.origin.x + scale * (straight + zone), flat.origin.y - scale * thickness)}
         off={14}
-        text="length the bend uses (allowance)"
+        text={texts.used}
       />
       <Path d={stripPath(steps, thickness, bent).d} kind="sheet" />
       <path class="stretch" d={arcPath(centre, scale * (radius + thickness), -90, 0)} />
@@ -61,17 +61,12 @@ export default function Fibres() {
       <Note
         to={away(centre, -68, scale * radius * 0.55)}
         from={spot(centre.x - 24, centre.y - 46)}
-        lines="inside radius R"
+        lines={texts.radius}
         anchor="end"
       />
-      <Note to={away(centre, -40, scale * (radius + thickness))} from={spot(272, 300)} lines="stretched" end="arrow" />
-      <Note to={away(centre, -52, scale * radius)} from={spot(112, 186)} lines="squeezed" anchor="end" end="arrow" />
-      <Note
-        to={spot(centre.x + neutral, centre.y - scale * 0.4)}
-        from={spot(268, 150)}
-        lines={["neutral line", "keeps its", "length"]}
-        end="arrow"
-      />
+      <Note to={away(centre, -40, scale * (radius + thickness))} from={spot(272, 300)} lines={texts.stretched} end="arrow" />
+      <Note to={away(centre, -52, scale * radius)} from={spot(112, 186)} lines={texts.squeezed} anchor="end" end="arrow" />
+      <Note to={spot(centre.x + neutral, centre.y - scale * 0.4)} from={spot(268, 150)} lines={texts.neutral} end="arrow" />
       <Size
         from={spot(bent.origin.x, centre.y + scale * radius)}
         to={spot(bent.origin.x, centre.y + neutral)}

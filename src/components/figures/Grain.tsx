@@ -1,13 +1,13 @@
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { Line, Paper, Path, spot, Text } from "./pen.tsx";
 
 /** A sheet with its rolling direction and three blanks: bend line across it, slanted, and along it. */
 export default function Grain() {
+  const { grain: texts } = useTexts(figuresBending);
   const rows = Array.from({ length: 12 }, (_, index) => 30 + index * 13);
   return (
-    <Paper
-      height={216}
-      title="Rolling direction of a sheet and three blanks: bend line across it is best, slanted is next, along it cracks first"
-    >
+    <Paper height={216} title={texts.title}>
       <Path d="M14 20H346V180H14Z" kind="outline" />
       {rows.map((y, index) => (
         <path key={y} class="grain" d={`M${20 + (index % 3) * 9} ${y}H${338 - (index % 2) * 14}`} />
@@ -18,10 +18,10 @@ export default function Grain() {
       <Line from={spot(168, 62)} to={spot(216, 110)} kind="sight" />
       <path class="badge" d="M256 52H328V112H256Z" />
       <Line from={spot(250, 82)} to={spot(334, 82)} kind="sight" />
-      <Text spot={spot(77, 136)} lines={["across:", "best"]} anchor="middle" kind="name" />
-      <Text spot={spot(192, 144)} lines={["slanted:", "bends both ways"]} anchor="middle" kind="name" />
-      <Text spot={spot(292, 136)} lines={["along:", "cracks first"]} anchor="middle" kind="name" />
-      <Text spot={spot(180, 204)} lines="← rolling direction of the sheet →" anchor="middle" kind="label" />
+      <Text spot={spot(77, 136)} lines={texts.across} anchor="middle" kind="name" />
+      <Text spot={spot(192, 144)} lines={texts.slanted} anchor="middle" kind="name" />
+      <Text spot={spot(292, 136)} lines={texts.along} anchor="middle" kind="name" />
+      <Text spot={spot(180, 204)} lines={texts.direction} anchor="middle" kind="label" />
     </Paper>
   );
 }

@@ -1,4 +1,6 @@
 import { fold } from "../../lib/part/fold.ts";
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { layoutOf } from "./layout-of.ts";
 import { AngleSize, at, away, Line, Note, Paper, Path, Size, spot, Text } from "./pen.tsx";
 import { sectionPath } from "./section.ts";
@@ -14,6 +16,7 @@ const layout = layoutOf({
 
 /** The nose enlarged, with the leaf and the leg up at 90°: why the finger stands back by one thickness. */
 export default function Nose() {
+  const { nose: texts } = useTexts(figuresBending);
   const scale = 19;
   const hinge = spot(236, 196);
   const front: BrakeFront = {
@@ -33,10 +36,7 @@ export default function Nose() {
   const noseFront = spot(hinge.x - scale * front.setback, hinge.y - scale * (sheet.thickness + sheet.radius));
   const centre = away(noseFront, 180, scale * sheet.radius);
   return (
-    <Paper
-      height={262}
-      title="Nose of the finger enlarged: leg turned up 90 degrees against the leaf, finger set back from the hinge line by the thickness"
-    >
+    <Paper height={262} title={texts.title}>
       <Path d={bedPath(front, 3.4)} kind="tool" />
       <Path d={fingerPath(front)} kind="tool" />
       <Path d={leafPath({ ...front, reach: 8.2 }, 2.6, 90)} kind="tool" />
@@ -48,19 +48,14 @@ export default function Nose() {
         from={spot(noseFront.x, hinge.y + 30)}
         to={spot(hinge.x, hinge.y + 30)}
         off={-12}
-        text="setback of the finger"
+        text={texts.setback}
         outside="from"
         gap={0}
       />
-      <Note to={hinge} from={spot(284, 236)} lines="hinge line" />
+      <Note to={hinge} from={spot(284, 236)} lines={texts.hinge} />
       <circle class="dot" cx={centre.x} cy={centre.y} r={2} />
       <path class="thin" d={`M${at(centre)}L${at(away(centre, 20, scale * sheet.radius))}`} />
-      <Note
-        to={away(centre, 20, scale * sheet.radius * 0.6)}
-        from={spot(134, 110)}
-        lines={["nose radius =", "inside radius R"]}
-        anchor="end"
-      />
+      <Note to={away(centre, 20, scale * sheet.radius * 0.6)} from={spot(134, 110)} lines={texts.radius} anchor="end" />
       <Size
         from={spot(hinge.x - scale * 9.2, hinge.y)}
         to={spot(hinge.x - scale * 9.2, hinge.y - scale * sheet.thickness)}
@@ -69,9 +64,9 @@ export default function Nose() {
         outside="from"
         gap={0}
       />
-      <Text spot={spot(84, 152)} lines="finger" anchor="middle" kind="name" />
-      <Text spot={spot(94, 222)} lines="bed" anchor="middle" kind="name" />
-      <Text spot={spot(270, 100)} lines="leaf" anchor="start" kind="name" />
+      <Text spot={spot(84, 152)} lines={texts.finger} anchor="middle" kind="name" />
+      <Text spot={spot(94, 222)} lines={texts.bed} anchor="middle" kind="name" />
+      <Text spot={spot(270, 100)} lines={texts.leaf} anchor="start" kind="name" />
       <AngleSize centre={hinge} radius={96} from={6} to={62} text="" kind="motion" />
     </Paper>
   );

@@ -1,4 +1,6 @@
 import { outerStrain } from "../../lib/bending/smallest-radius.ts";
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { at, Line, Note, Paper, Path, spot, Text } from "./pen.tsx";
 
 const largest = 6;
@@ -6,6 +8,7 @@ const marks = [0.5, 1, 2, 4];
 
 /** Stretch of the outer face against inside radius over thickness. */
 export default function OuterStretch() {
+  const { outerStretch: texts } = useTexts(figuresBending);
   const left = 58;
   const right = 340;
   const top = 22;
@@ -15,10 +18,7 @@ export default function OuterStretch() {
   const y = (share: number) => bottom - (bottom - top) * share;
   const curve = Array.from({ length: 61 }, (_, index) => (largest * index) / 60);
   return (
-    <Paper
-      height={244}
-      title="The outer face of a bend stretches 50 percent at a radius of half the thickness, 33 percent at one thickness, 20 at two and 11 at four"
-    >
+    <Paper height={244} title={texts.title}>
       {[0, 0.25, 0.5, 0.75, 1].map((share) => (
         <g key={share}>
           <path class="grain" d={`M${left} ${y(share)}H${right}`} />
@@ -39,8 +39,8 @@ export default function OuterStretch() {
           lines={`${Math.round(strain(ratio) * 100)} %`}
         />
       ))}
-      <Text spot={spot((left + right) / 2, bottom + 38)} lines="inside radius ÷ thickness" anchor="middle" kind="label" />
-      <Text spot={spot(right, top + 4)} lines="stretch of the outer face" anchor="end" kind="label" />
+      <Text spot={spot((left + right) / 2, bottom + 38)} lines={texts.ratio} anchor="middle" kind="label" />
+      <Text spot={spot(right, top + 4)} lines={texts.stretch} anchor="end" kind="label" />
     </Paper>
   );
 }

@@ -1,9 +1,12 @@
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { bracketLines } from "./bracket.ts";
 import { at, away, Line, Note, Paper, Path, Size, spot, Text } from "./pen.tsx";
 import { type BrakeFront, bedPath, fingerPath, leafPath } from "./tool.ts";
 
 /** The clamped blank from above and in section: the nose just covers the strip up to the sight line. */
 export default function SightLine() {
+  const { sightLine: texts } = useTexts(figuresBending);
   const { first, second, sight, radius, thickness } = bracketLines();
   const scale = 30;
   const hinge = spot(214, 306);
@@ -14,10 +17,7 @@ export default function SightLine() {
   const right = 336;
   const centre = spot(x(first), hinge.y - scale * (thickness + radius));
   return (
-    <Paper
-      height={372}
-      title="Sheet clamped under the finger, from above and from the side: the sight line lies straight below the front of the nose, one radius in front of the tangent line"
-    >
+    <Paper height={372} title={texts.title}>
       <Path d={`M8 ${plan.top}H${right}V${plan.bottom}H8Z`} kind="sheet" />
       <Path d={`M8 ${plan.top + 20}H${nose}V${plan.bottom - 20}H8Z`} kind="tool" />
       <Line from={spot(x(first), plan.top)} to={spot(x(first), plan.top + 20)} />
@@ -25,11 +25,11 @@ export default function SightLine() {
       <Line from={spot(x(first), plan.bottom - 20)} to={spot(x(first), plan.bottom)} />
       <Line from={spot(x(second), plan.top)} to={spot(x(second), plan.bottom)} />
       <Line from={spot(nose, plan.top)} to={spot(nose, plan.bottom)} kind="sight" />
-      <Text spot={spot(64, 108)} lines={["finger,", "from above"]} anchor="middle" kind="name" />
-      <Text spot={spot(right - 4, 108)} lines={["sheet on", "the leaf"]} anchor="end" kind="name" />
-      <Note to={spot(x(first), plan.top + 8)} from={spot(92, 20)} lines="tangent line" anchor="end" />
-      <Note to={spot(nose, plan.top + 4)} from={spot(188, 20)} lines="sight line" />
-      <Note to={spot(x(second), plan.bottom - 6)} from={spot(258, 186)} lines="tangent line" />
+      <Text spot={spot(64, 108)} lines={texts.fingerAbove} anchor="middle" kind="name" />
+      <Text spot={spot(right - 4, 108)} lines={texts.onLeaf} anchor="end" kind="name" />
+      <Note to={spot(x(first), plan.top + 8)} from={spot(92, 20)} lines={texts.tangent} anchor="end" />
+      <Note to={spot(nose, plan.top + 4)} from={spot(188, 20)} lines={texts.sight} />
+      <Note to={spot(x(second), plan.bottom - 6)} from={spot(258, 186)} lines={texts.tangent} />
 
       <Line from={spot(nose, plan.bottom)} to={spot(nose, hinge.y - scale * thickness)} kind="hidden" />
       <Line from={spot(x(first), plan.bottom)} to={centre} kind="hidden" />
@@ -40,11 +40,11 @@ export default function SightLine() {
       <circle class="dot" cx={centre.x} cy={centre.y} r={2} />
       <path class="thin" d={`M${at(centre)}L${at(away(centre, -50, scale * radius))}`} />
       <Size from={spot(x(first), centre.y - 20)} to={spot(nose, centre.y - 20)} off={12} text="R" gap={0} />
-      <Text spot={spot(58, 262)} lines="finger" anchor="middle" kind="name" />
-      <Text spot={spot(76, 334)} lines="bed" anchor="middle" kind="name" />
-      <Text spot={spot(286, 334)} lines="leaf" anchor="middle" kind="name" />
+      <Text spot={spot(58, 262)} lines={texts.finger} anchor="middle" kind="name" />
+      <Text spot={spot(76, 334)} lines={texts.bed} anchor="middle" kind="name" />
+      <Text spot={spot(286, 334)} lines={texts.leaf} anchor="middle" kind="name" />
       <Line from={spot(hinge.x, hinge.y + 6)} to={spot(hinge.x, hinge.y + 44)} kind="centre" />
-      <Text spot={spot(hinge.x, hinge.y + 60)} lines="hinge line" anchor="middle" kind="name" />
+      <Text spot={spot(hinge.x, hinge.y + 60)} lines={texts.hinge} anchor="middle" kind="name" />
     </Paper>
   );
 }

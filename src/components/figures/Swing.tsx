@@ -1,3 +1,5 @@
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { AngleSize, Line, Paper, Path, spot, Text } from "./pen.tsx";
 import { stripPath } from "./section.ts";
 import { type BrakeFront, bedPath, fingerPath, leafPath } from "./tool.ts";
@@ -10,19 +12,18 @@ const wanted = 90;
 const past = 8;
 
 const steps = [
-  { name: ["clamp on the", "sight line"], leaf: 0, bent: 0, lift: sheet.thickness },
-  { name: ["swing past", "the angle"], leaf: wanted + past, bent: wanted + past, lift: sheet.thickness },
-  { name: ["lower the leaf,", "open, measure"], leaf: 0, bent: wanted, lift: sheet.thickness + 1.1 },
+  { leaf: 0, bent: 0, lift: sheet.thickness },
+  { leaf: wanted + past, bent: wanted + past, lift: sheet.thickness },
+  { leaf: 0, bent: wanted, lift: sheet.thickness + 1.1 },
 ];
 
 /** One bend in three pictures: clamped, swung past the angle, let go. */
 export default function Swing() {
+  const { swing: texts } = useTexts(figuresBending);
   return (
-    <Paper
-      height={188}
-      title="Three steps of a bend: clamped on the sight line; leaf swung past 90 degrees; leaf down and clamp open, the leg springs back to 90 degrees"
-    >
-      {steps.map(({ name, leaf, bent, lift }, index) => {
+    <Paper height={188} title={texts.title}>
+      {steps.map(({ leaf, bent, lift }, index) => {
+        const [name = "", more = ""] = texts.steps[index] ?? [];
         const scale = 6.4;
         const left = index * 120;
         const front: BrakeFront = {
@@ -51,7 +52,7 @@ export default function Swing() {
           view,
         );
         return (
-          <g key={name[0]}>
+          <g key={name}>
             <Path d={bedPath(front, 3)} kind="tool" />
             <Path d={leafPath({ ...front, reach: 7 }, 2.2, leaf)} kind="tool" />
             <Path d={fingerPath(front)} kind="tool" />
@@ -65,7 +66,7 @@ export default function Swing() {
                 kind="sight"
               />
             )}
-            <Text spot={spot(left + 60, 158)} lines={[`${index + 1}  ${name[0]}`, name[1] ?? ""]} anchor="middle" kind="name" />
+            <Text spot={spot(left + 60, 158)} lines={[`${index + 1}  ${name}`, more]} anchor="middle" kind="name" />
           </g>
         );
       })}

@@ -1,20 +1,19 @@
+import { useTexts } from "../../texts/context.ts";
+import { figuresBending } from "../../texts/en/figures-bending.ts";
 import { away, Line, Paper, Path, spot, Text } from "./pen.tsx";
 
 const flanges = [
-  { name: "open in the middle", angles: [90, 86, 90], why: "machine gives way" },
-  { name: "tapered", angles: [90, 86, 82], why: "finger setback uneven" },
-];
+  { name: "open", angles: [90, 86, 90] },
+  { name: "tapered", angles: [90, 86, 82] },
+] as const;
 
 /** Two uneven bends seen along the bend line: the leg at the left end, in the middle and at the right end. */
 export default function UnevenBend() {
+  const { unevenBend: texts } = useTexts(figuresBending);
   return (
-    <Paper
-      height={184}
-      title="Legs of two uneven bends seen along the bend: one is open in the middle, the other changes from end to end"
-    >
-      {flanges.map(({ name, angles, why }, index) => {
+    <Paper height={184} title={texts.title}>
+      {flanges.map(({ name, angles }, index) => {
         const corner = spot(index * 180 + 96, 128);
-        const places = ["left", "middle", "right"];
         // Twice as far from 90° as the numbers say, so that it can be seen.
         const drawn = (angle: number) => 90 - 2.6 * (90 - angle);
         const seen = new Set<number>();
@@ -25,9 +24,9 @@ export default function UnevenBend() {
               const end = away(corner, drawn(angle), 88);
               const first = !seen.has(angle);
               seen.add(angle);
-              const words = angles.filter((each) => each === angle).length > 1 ? "ends" : places[place];
+              const words = angles.filter((each) => each === angle).length > 1 ? texts.ends : texts.places[place];
               return (
-                <g key={places[place]}>
+                <g key={place}>
                   {first && <Line from={corner} to={end} kind={angle === 90 ? "outline" : "sight"} />}
                   {first && (
                     <Text
@@ -40,7 +39,7 @@ export default function UnevenBend() {
                 </g>
               );
             })}
-            <Text spot={spot(index * 180 + 90, 154)} lines={[name, why]} anchor="middle" kind="name" />
+            <Text spot={spot(index * 180 + 90, 154)} lines={texts[name]} anchor="middle" kind="name" />
           </g>
         );
       })}

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { useLanguage } from "../../texts/context.ts";
 
 /**
  * What every figure is drawn with. Lines follow ISO 128 (outlines wide, everything else narrow) and sizes ISO 129:
@@ -27,7 +28,7 @@ export const paperWidth = 360;
 
 export function Paper({ height, title, children }: { height: number; title: string; children: ComponentChildren }) {
   return (
-    <svg class="fig" viewBox={`0 0 ${paperWidth} ${height}`} role="img" aria-label={title}>
+    <svg class="fig" viewBox={`0 0 ${paperWidth} ${height}`} role="img" aria-label={useLanguage().digits(title)}>
       {children}
     </svg>
   );
@@ -68,7 +69,8 @@ export function Text({
   anchor?: Anchor;
   kind?: "label" | "size" | "name" | "big";
 }) {
-  const all = typeof lines === "string" ? [lines] : lines;
+  const language = useLanguage();
+  const all = (typeof lines === "string" ? [lines] : lines).map(language.digits);
   return (
     <text class={kind} x={tidy(place.x)} y={tidy(place.y)} text-anchor={anchor}>
       {all.length === 1
@@ -102,6 +104,7 @@ export function Size({
   outside?: "from" | "to";
   gap?: number;
 }) {
+  const language = useLanguage();
   const direction = (Math.atan2(from.y - to.y, to.x - from.x) * 180) / Math.PI;
   const side = direction + (off < 0 ? -90 : 90);
   const reach = Math.abs(off);
@@ -139,7 +142,7 @@ export function Size({
         text-anchor={anchor}
         transform={turn === 0 ? undefined : `rotate(${tidy(turn)} ${at(place)})`}
       >
-        {text}
+        {language.digits(text)}
       </text>
     </g>
   );

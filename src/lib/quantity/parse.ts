@@ -110,8 +110,7 @@ export function parseQuantity(text: string, quantity: Quantity, context: ParseCo
   const kind = kindOf(quantity);
   const shown = text.length > 40 ? `${text.slice(0, 40)}…` : text;
   const aValue = `${/^[aeiou]/.test(kind.name) ? "an" : "a"} ${kind.name}`;
-  const refuse = (why = say`is not ${aValue}`) =>
-    new ParseError(say`“${asTyped(shown)}” ${why}. Write it like ${kind.example}.`);
+  const refuse = (why = say`is not ${aValue}`) => new ParseError(say`“${asTyped(shown)}” ${why}. Write it like ${kind.example}.`);
   if (text.length > maxTyped) throw refuse();
   const clean = tidy(text);
   if (clean === "") throw new ParseError(say`Nothing is entered. Write ${aValue} like ${kind.example}.`);

@@ -1,6 +1,17 @@
 import { calculator as english } from "../en/calculator.ts";
+import { drawings as englishDrawings } from "../en/drawings.ts";
+import { offline as englishOffline } from "../en/offline.ts";
+import { search as englishSearch } from "../en/search.ts";
 import { calculator } from "./calculator.ts";
+import { drawings } from "./drawings.ts";
+import { offline } from "./offline.ts";
+import { search } from "./search.ts";
 import { type Area, area } from "./spanish.ts";
 
 /** Areas of the interface that are said in the browser too. */
-export const inBrowser: readonly Area[] = [area(english, calculator)];
+export const inBrowser: readonly Area[] = [
+  area(english, calculator),
+  area(englishDrawings, drawings),
+  area(englishSearch, search),
+  area(englishOffline, offline),
+];

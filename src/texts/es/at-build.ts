@@ -1,8 +1,9 @@
 import { inBrowser } from "./areas.ts";
 import { atBuild } from "./build-areas.ts";
 import { cautions } from "./library/cautions.ts";
+import { site } from "./library/site.ts";
 import { library } from "./library.ts";
 import { spanish } from "./spanish.ts";
 
 /** All the Spanish there is. */
-export default spanish([...inBrowser, ...atBuild], new Map([...library, ...Object.entries(cautions)]));
+export default spanish([...inBrowser, ...atBuild], new Map([...library, ...Object.entries(cautions), ...Object.entries(site)]));

@@ -1,2 +1,10 @@
 /** Calculators whose every text has its Spanish; each has a page of its own below `/es/embed/`. */
-export const worksheetsInSpanish: readonly string[] = ["bend-length", "brake-load", "smallest-radius"];
+export const worksheetsInSpanish: readonly string[] = [
+  "bend-length",
+  "practice-pieces",
+  "smallest-radius",
+  "springback",
+  "brake-load",
+  "folded-edge",
+  "finger-set",
+];

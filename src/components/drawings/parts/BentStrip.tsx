@@ -1,7 +1,9 @@
+import { useTexts } from "../../../texts/context.ts";
+import { drawings } from "../../../texts/en/drawings.ts";
 import { Arrowhead, arcPath, away, Size, type Spot, spot } from "../../figures/pen.tsx";
 import type { StripStep } from "../../figures/section.ts";
 import { Aside, drawingWidth } from "./Drawing.tsx";
-import { angleText } from "./sizes.ts";
+import { useSizes } from "./sizes.ts";
 import { fitInto, from, hull, outline, type Piece, type Place, thickening, walk } from "./strip.ts";
 
 export interface Bend {
@@ -46,6 +48,7 @@ function tangles(pieces: readonly Piece[], room: number): boolean {
 
 /** A strip with its bends, seen from its edge: the outside legs with their sizes, the angle turned from flat at the first bend. */
 export function BentStrip({ legs, sizes, bend, top, height }: Props) {
+  const texts = useTexts(drawings);
   const box = { left: 46, top: top + 30, width: drawingWidth - 92, height: height - 60 };
   const last = legs.length - 1;
 
@@ -89,7 +92,7 @@ export function BentStrip({ legs, sizes, bend, top, height }: Props) {
       ))}
       {more > 1.05 && (
         <Aside place={spot(drawingWidth - 8, top + height - 8)} end>
-          sheet drawn thicker
+          {texts.thickerSheet}
         </Aside>
       )}
     </g>
@@ -108,6 +111,8 @@ function Unbent({ start, end }: { start: Spot; end: Spot }) {
 }
 
 function Turned({ corner, angle }: { corner: Spot; angle: number }) {
+  const texts = useTexts(drawings);
+  const { angle: turned } = useSizes("mm");
   const radius = 30;
   const lean = ((7 / radius) * 90) / Math.PI;
   // Beside the arc there is no room below a leg that is hardly turned.
@@ -118,10 +123,10 @@ function Turned({ corner, angle }: { corner: Spot; angle: number }) {
       <path class="motion-line" d={arcPath(corner, radius, 0, angle)} />
       <Arrowhead tip={away(corner, angle, radius)} direction={angle + 90 - lean} kind="arrow-motion" />
       <text class="mark-text big" x={place.x} y={place.y + 2}>
-        {angleText(angle)}
+        {turned(angle)}
       </text>
       <text class="mark-text" x={place.x + (shallow ? 38 : 0)} y={place.y + (shallow ? 2 : 16)}>
-        from flat
+        {texts.fromFlat}
       </text>
     </g>
   );

@@ -1,7 +1,9 @@
 import type { LengthView } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { drawings } from "../../../texts/en/drawings.ts";
 import { Line, Size, spot, Text } from "../../figures/pen.tsx";
 import { Aside, drawingWidth } from "./Drawing.tsx";
-import { sizeText } from "./sizes.ts";
+import { useSizes } from "./sizes.ts";
 
 interface Props {
   /** Place of its upper edge. */
@@ -19,6 +21,8 @@ const height = 34;
 
 /** A blank seen from above, with the zones that become bends between their tangent lines. */
 export function FlatStrip({ top, total, straight, bend, view }: Props) {
+  const texts = useTexts(drawings);
+  const { size } = useSizes(view);
   const scale = (drawingWidth - 2 * margin) / total;
   let at = 0;
   const parts = straight.map((length, index) => {
@@ -32,7 +36,7 @@ export function FlatStrip({ top, total, straight, bend, view }: Props) {
   const [firstZone] = parts.flatMap(({ zone }) => (zone === undefined ? [] : [zone]));
   return (
     <g>
-      <Aside place={spot(margin, top - 28)}>the blank, from above</Aside>
+      <Aside place={spot(margin, top - 28)}>{texts.blankFromAbove}</Aside>
       {parts.map(({ zone }) =>
         zone === undefined ? null : (
           <g key={zone}>
@@ -46,13 +50,7 @@ export function FlatStrip({ top, total, straight, bend, view }: Props) {
       {sizes &&
         parts.map(({ start, length }) =>
           scale * length < 30 ? null : (
-            <Size
-              key={start}
-              from={spot(x(start), bottom)}
-              to={spot(x(start + length), bottom)}
-              off={-20}
-              text={sizeText(length, view)}
-            />
+            <Size key={start} from={spot(x(start), bottom)} to={spot(x(start + length), bottom)} off={-20} text={size(length)} />
           ),
         )}
       {firstZone !== undefined && (
@@ -60,13 +58,13 @@ export function FlatStrip({ top, total, straight, bend, view }: Props) {
           <Line from={spot(x(firstZone + bend / 2), top + height / 2)} to={spot(x(firstZone + bend / 2), bottom + 31)} />
           <Text
             spot={spot(Math.max(x(firstZone + bend / 2), 52), bottom + 43)}
-            lines={`${straight.length > 2 ? "each bend" : "bend"} ${sizeText(bend, view)}`}
+            lines={`${straight.length > 2 ? texts.eachBend : texts.bend} ${size(bend)}`}
             anchor="middle"
             kind="size"
           />
         </>
       )}
-      <Size from={spot(margin, top)} to={spot(x(total), top)} off={12} text={sizeText(total, view)} />
+      <Size from={spot(margin, top)} to={spot(x(total), top)} off={12} text={size(total)} />
     </g>
   );
 }

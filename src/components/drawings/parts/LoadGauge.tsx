@@ -1,4 +1,6 @@
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { drawings } from "../../../texts/en/drawings.ts";
 import { Line, spot } from "../../figures/pen.tsx";
 import { drawingWidth } from "./Drawing.tsx";
 
@@ -12,6 +14,7 @@ export const percent = (share: number) => `${formatNumber(100 * share, 0)} %`;
 
 /** How much of a machine's rating a load takes, as a bar with the rating marked. It needs 28 above `top` and 36 below it. */
 export function LoadGauge({ share, top }: { share: number; top: number }) {
+  const texts = useTexts(drawings);
   const x = (part: number) => left + (width * Math.min(part, full)) / full;
   return (
     <g>
@@ -19,10 +22,10 @@ export function LoadGauge({ share, top }: { share: number; top: number }) {
       <rect class={share > 1 ? "gauge-over" : "gauge-fill"} x={left} y={top} width={x(share) - left} height={height} />
       <Line from={spot(x(1), top - 8)} to={spot(x(1), top + height + 6)} kind="sight" />
       <text class="mark-text" x={x(1)} y={top - 12} text-anchor="middle">
-        rating
+        {texts.rating}
       </text>
       <text class="size" x={left} y={top - 8}>
-        {percent(share)} of it
+        {texts.ofRating(percent(share))}
       </text>
       <text class="aside" x={left} y={top + height + 16}>
         0

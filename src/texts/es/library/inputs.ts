@@ -1,1 +1,42 @@
-export const inputs: Readonly<Record<string, string>> = {};
+/** Messages about what was typed, and labels that every form has. */
+export const inputs: Readonly<Record<string, string>> = {
+  "above {} to {}": "más de {1} y hasta {2}",
+  "from {} to {}": "de {1} a {2}",
+  "above {} and up to {}": "más de {1} y hasta {2}",
+  "{} must be a whole number {}; it is {}.": "{1}: debe ser un número entero, {2}; es {3}.",
+  "not a number": "algo que no es un número",
+  "{} must be {}; it is {}.": "{1}: se admite {2}; es {3}.",
+  "{} may have up to {} characters; it has {}.": "{1}: se admiten hasta {2} caracteres; tiene {3}.",
+  "{} must be one of {}; it is “{}”.": "{1}: debe ser uno de estos: {2}; es «{3}».",
+  "{}: {} Allowed is {}.": "{1}: {2} Se admite {3}.",
+  "one of {}": "uno de estos: {1}",
+  "{} is not entered. Allowed is {}.": "{1}: falta el valor. Se admite {2}.",
+  "There is no input “{}” here. The inputs are {}.": "Aquí no hay ningún dato «{1}». Los datos son {2}.",
+  "{} must be a list of {} to {} {}.": "{1}: debe ser una lista de {2} a {3} {4}.",
+  "{} must hold {} to {} {}; it holds {}.": "{1}: debe contener de {2} a {3} {4}; contiene {5}.",
+  "{} must be a single value.": "{1}: debe ser un solo valor.",
+  "There is no “{}” in {}. Each of the {} has {}.": "No hay «{1}» en «{2}». En cada fila de {3} hay {4}.",
+
+  "is not {}": "no es {1}",
+  "“{}” {}. Write it like {}.": "«{1}» {2}. Escriba, por ejemplo, {3}.",
+  "Nothing is entered. Write {} like {}.": "No hay nada escrito. Escriba {1}, por ejemplo {2}.",
+  "is a gauge number, which has no meaning here without a metal":
+    "es un número de calibre, que aquí no significa nada sin un metal",
+  "is not one number": "no es un solo número",
+  "has the unit “{}”, which is not a unit of {} here": "tiene la unidad «{1}», que aquí no vale para {2}",
+  "is not a number that can be worked with": "no es un número con el que se pueda calcular",
+  "No gauge list is kept for {}. Write the thickness in mm or inches.":
+    "No se lleva lista de calibres para {1}. Escriba el espesor en mm o en pulgadas.",
+  "{} has no number {}; it runs from {} to {}.": "{1}: no tiene el número {2}; va del {3} al {4}.",
+
+  " and ": " y ",
+  Material: "Material",
+  "the material's own": "el del propio material",
+  "Yield strength": "Límite elástico",
+  "Tensile strength": "Resistencia a la tracción",
+  "Shear strength": "Resistencia a la cizalladura",
+  "Elastic modulus": "Módulo elástico",
+  Density: "Densidad",
+  "Reduction of area": "Reducción de área (estricción)",
+  "entered for this answer": "escrito para esta respuesta",
+};

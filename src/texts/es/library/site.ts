@@ -1,0 +1,20 @@
+/** Names of pages, as menus and neighbours have them, and of what is no document, as citations have it. */
+export const site: Readonly<Record<string, string>> = {
+  "Marking out": "Trazado",
+  Cutting: "Corte",
+  Punching: "Punzonado",
+  Bending: "Plegado",
+  Rolling: "Cilindrado",
+  Joining: "Unión",
+  Furnace: "Horno",
+  "Plan a part": "Planear una pieza",
+  "This shop": "Este taller",
+  Tables: "Tablas",
+  Calculators: "Calculadoras",
+  "Checked values": "Valores comprobados",
+  Sources: "Fuentes",
+  Safety: "Seguridad",
+  Glossary: "Glosario",
+  "Shop display": "Pantalla del taller",
+  geometry: "geometría",
+};
