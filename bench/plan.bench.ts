@@ -5,7 +5,7 @@ import { planFrom } from "../src/lib/part/plan.ts";
 import { withOrder } from "../src/lib/part/plan-order.ts";
 
 const catalogue = loadCatalogue();
-const channel = startingPoints.find(({ name }) => name === "Channel")?.raw ?? {};
+const channel = startingPoints.find(({ id }) => id === "channel")?.raw ?? {};
 const leg = { leg: "30mm", angle: "90deg", way: "up", radius: "" };
 const holes = Array.from({ length: 40 }, (_, index) => ({
   panel: "base",

@@ -25,14 +25,14 @@ function planned(raw: Raw): Plan {
 /** With room at the corners for both bends, so that no metal is bent twice and no two pieces of the blank lie over each other. */
 const roomy = (raw: Raw): Raw => ({ ...raw, cornerGap: "3mm", relief: "none" });
 
-const start = (name: string) => startingPoints.find((point) => point.name === name)?.raw ?? {};
+const start = (id: string) => startingPoints.find((point) => point.id === id)?.raw ?? {};
 const hems = (kind: string, gap: string) =>
   ["north", "south", "east", "west"].map((side) => ({ side, kind, way: "up", width: "8mm", gap }));
 const samples: Readonly<Record<string, Raw>> = {
-  ...Object.fromEntries(startingPoints.filter(({ raw }) => planFrom(raw, catalogue).plan).map(({ name, raw }) => [name, raw])),
-  "tray with tabs": { ...start("Tray"), tabs: "north-south", tabWidth: "12mm", relief: "hole" },
-  "tray with open hems": { ...start("Tray"), edges: hems("open", "3mm"), relief: "notch" },
-  "tray with closed hems": { ...start("Tray"), edges: hems("closed", "") },
+  ...Object.fromEntries(startingPoints.filter(({ raw }) => planFrom(raw, catalogue).plan).map(({ id, raw }) => [id, raw])),
+  "tray with tabs": { ...start("tray"), tabs: "north-south", tabWidth: "12mm", relief: "hole" },
+  "tray with open hems": { ...start("tray"), edges: hems("open", "3mm"), relief: "notch" },
+  "tray with closed hems": { ...start("tray"), edges: hems("closed", "") },
   "leaning sides": form({
     width: "120mm",
     depth: "90mm",
@@ -150,7 +150,7 @@ describe("what hides what", () => {
   }, 30_000);
 
   test("the test notices when the order is turned round", () => {
-    const plan = planned(start("Tray"));
+    const plan = planned(start("tray"));
     const { painted } = painting(plan, 4, usualView);
     const facets = foldInSpace(plan.layout);
     const frame = frameOf(usualView);
@@ -168,7 +168,7 @@ describe("what hides what", () => {
 
 describe("the drawing", () => {
   test("seen from straight above, the flat blank has its own size and area", () => {
-    const plan = planned(roomy(start("Tray")));
+    const plan = planned(roomy(start("tray")));
     const { solid, turned, painted } = painting({ ...plan, layout: { ...plan.layout, holes: [] } }, 0, {
       from: 180,
       above: 89.9999,

@@ -101,7 +101,7 @@ function Swing({ hinge, side }: { hinge: Spot; side: number }) {
 const scale = 1.75;
 
 /** A blank on its way to a channel: flat, three times in between, formed. */
-export function Opening() {
+export function Opening({ title }: { title: string }) {
   const layout = layoutOf(channel);
   const { thickness } = layout.part;
   const middle = spot(200, 172);
@@ -119,12 +119,7 @@ export function Opening() {
     return sectionPath(section, thickness, { scale, origin, turned });
   };
   return (
-    <svg
-      class="fig opening"
-      viewBox="0 36 400 184"
-      role="img"
-      aria-label="A flat blank, its two sides swung up step by step until it is a channel"
-    >
+    <svg class="fig opening" viewBox="0 36 400 184" role="img" aria-label={title}>
       {[0, 0.25, 0.5, 0.75].map((share) => (
         <path key={share} class={share === 0 ? "outline" : "before"} d={at(share)} />
       ))}

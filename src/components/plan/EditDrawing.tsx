@@ -8,6 +8,8 @@ import { holeEdge } from "../../lib/part/hole-edge.ts";
 import { type OnPanel, pick, toPanel } from "../../lib/part/pick.ts";
 import type { RolledSheet } from "../../lib/part/rolled/model.ts";
 import { toSurface } from "../../lib/part/rolled/pick.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planEdit } from "../../texts/en/plan-edit.ts";
 import { Field, type Form, ListCell, Messages } from "../calculator/Fields.tsx";
 import { at, Line, paperWidth, type Spot, spot } from "../figures/pen.tsx";
 
@@ -83,6 +85,7 @@ const newLeg: RawRow = { leg: "20mm", angle: "90deg", way: "up", radius: "" };
 
 /** The blank as something to work on: choose a part of it, change its numbers beside it, set holes where they are wanted. */
 export function EditDrawing({ layout, form, change }: EditDrawingProps) {
+  const texts = useTexts(planEdit);
   const [chosen, setChosen] = useState<Chosen>({ kind: "panel", id: "base" });
   const drawing = useRef<SVGSVGElement>(null);
   const dragged = useRef<{ readonly hole: FlatHole; readonly from: FlatPoint; moved: boolean }>();
@@ -125,10 +128,7 @@ export function EditDrawing({ layout, form, change }: EditDrawingProps) {
 
   return (
     <div class="edit-drawing">
-      <p class="help">
-        Choose a panel, a folded edge or a hole. Touch a panel where a hole is to be, then add it; drag a hole, or move it with
-        the arrow keys.
-      </p>
+      <p class="help">{texts.help}</p>
       <svg
         ref={drawing}
         class="fig edit-sheet"
@@ -148,7 +148,7 @@ export function EditDrawing({ layout, form, change }: EditDrawingProps) {
           dragged.current = undefined;
         }}
       >
-        <title>The blank, to be worked on</title>
+        <title>{texts.title}</title>
         {layout.pieces.map((piece) => {
           if (piece.kind === "bend") return <path key={`bend ${piece.id}`} class="band" d={closed(piece.polygon)} />;
           const next: Chosen =
@@ -156,7 +156,7 @@ export function EditDrawing({ layout, form, change }: EditDrawingProps) {
           return (
             <Control
               key={piece.id}
-              label={piece.kind === "edge" ? `Folded edge on ${piece.side}` : panelName(piece.id)}
+              label={piece.kind === "edge" ? texts.edge(String(piece.side)) : panelName(piece.id)}
               class={state(next)}
               pressed={same(next, chosen)}
               onChoose={(event) => setChosen(event && next.kind === "panel" ? { ...next, at: pointOf(event) } : next)}
@@ -174,7 +174,7 @@ export function EditDrawing({ layout, form, change }: EditDrawingProps) {
           return (
             <Control
               key={hole.number}
-              label={`Hole ${hole.number} on ${panelName(hole.panel)}`}
+              label={texts.holeOn(hole.number, panelName(hole.panel))}
               class={same(next, chosen) ? "hole chosen" : "hole"}
               pressed={same(next, chosen)}
               onChoose={() => setChosen(next)}
@@ -257,6 +257,7 @@ function Beside({
   form,
   change,
 }: EditDrawingProps & { chosen: Chosen; setChosen: (next: Chosen) => void }) {
+  const texts = useTexts(planEdit);
   // The same fields stand in the form below, so these have names of their own.
   const own: Form = { ...form, instance: "drawing" };
   const set = (key: string, rows: (before: readonly RawRow[]) => readonly RawRow[]) =>
@@ -280,8 +281,8 @@ function Beside({
     const [key = "", index = ""] = hole.field.split(".");
     const list = partInputs[key as "holes" | "cutouts" | "circles"];
     return (
-      <section class="beside" aria-label={`Hole ${hole.number}`}>
-        <h4>{key === "circles" ? "Hole circle" : `Hole ${hole.number}`}</h4>
+      <section class="beside" aria-label={texts.hole(hole.number)}>
+        <h4>{key === "circles" ? texts.holeCircle : texts.hole(hole.number)}</h4>
         <Row form={own} list={key} input={list} index={Number(index)} />
         <button
           type="button"
@@ -290,7 +291,7 @@ function Beside({
             setChosen({ kind: "panel", id: hole.panel });
           }}
         >
-          Remove {key === "circles" ? "this hole circle" : `hole ${hole.number}`}
+          {key === "circles" ? texts.removeHoleCircle : texts.removeHole(hole.number)}
         </button>
       </section>
     );
@@ -299,8 +300,8 @@ function Beside({
     const index = rowsOf(form.raw, "edges").findIndex((row) => (row.side ?? "north") === chosen.side);
     if (index === -1) return null;
     return (
-      <section class="beside" aria-label={`Folded edge on ${chosen.side}`}>
-        <h4>Folded edge on {chosen.side}</h4>
+      <section class="beside" aria-label={texts.edge(chosen.side)}>
+        <h4>{texts.edge(chosen.side)}</h4>
         <Row form={own} list="edges" input={partInputs.edges} index={index} />
         <button
           type="button"
@@ -309,7 +310,7 @@ function Beside({
             setChosen({ kind: "panel", id: "base" });
           }}
         >
-          Remove the folded edge
+          {texts.removeEdge}
         </button>
       </section>
     );
@@ -333,7 +334,7 @@ function Beside({
       )}
       <div class="actions">
         <button type="button" onClick={() => addHole(chosen.id, chosen.at)}>
-          {chosen.at ? "Add a hole at the mark" : "Add a hole in the middle"}
+          {chosen.at ? texts.addHoleAtMark : texts.addHoleInMiddle}
         </button>
         {isBase &&
           layout.takesLegs &&
@@ -346,7 +347,7 @@ function Beside({
                 setChosen({ kind: "panel", id: `${each}.1` });
               }}
             >
-              Add a leg on {each}
+              {texts.addLeg(each)}
             </button>
           ))}
         {!isBase && outermost && (
@@ -358,7 +359,7 @@ function Beside({
                 setChosen({ kind: "panel", id: `${side}.${legs.length + 1}` });
               }}
             >
-              Add a leg beyond it
+              {texts.addLegBeyond}
             </button>
             <button
               type="button"
@@ -367,7 +368,7 @@ function Beside({
                 setChosen({ kind: "panel", id: legs.length > 1 ? `${side}.${legs.length - 1}` : "base" });
               }}
             >
-              Remove this leg
+              {texts.removeLeg}
             </button>
           </>
         )}

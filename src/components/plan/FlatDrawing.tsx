@@ -6,6 +6,8 @@ import type { Axis } from "../../lib/part/model.ts";
 import type { Plan, PlannedBend } from "../../lib/part/plan.ts";
 import type { ScribeLine } from "../../lib/part/scribe.ts";
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { Arrowhead, at, Line, Paper, paperWidth, type Spot, spot, Text } from "../figures/pen.tsx";
 import { spread } from "./spread.ts";
 
@@ -26,12 +28,14 @@ export const mostNumbered = 16;
 
 /** The unfolded sheet with everything that is scribed on it, dimensioned from its datum edges. */
 export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
+  const texts = useTexts(planSheet);
   const { blank, part, layout, scribe } = plan;
   const fromSouth = plan.bends.filter(({ from }) => from === "south");
   const fromWest = plan.bends.filter(({ from }) => from === "west");
   const edges = layout.chains.flatMap((chain) => chain.edgeLines.map((line) => ({ ...line, axis: chain.axis })));
   const show = (value: number) => showQuantity(value, "length", view, "setting").number;
-  const roomOf = (bends: readonly PlannedBend[]) => toName + letter * Math.max(...bends.map((bend) => nameOf(bend).length));
+  const roomOf = (bends: readonly PlannedBend[]) =>
+    toName + letter * Math.max(...bends.map((bend) => nameOf(texts, bend).length));
   const settingRoom = (whole: number) => toSetting + digit * show(whole).length;
   const head = fromWest.length > 0 ? roomOf(fromWest) : top;
   const left = settingRoom(blank.depth);
@@ -59,7 +63,11 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
   return (
     <Paper
       height={height}
-      title={`Flat layout of ${part.name}: ${formatQuantity(blank.width, "length", view)} by ${formatQuantity(blank.depth, "length", view)}`}
+      title={texts.drawing.flat(
+        part.name,
+        formatQuantity(blank.width, "length", view),
+        formatQuantity(blank.depth, "length", view),
+      )}
     >
       <path class="sheet" d={`M${layout.outline.map(({ x, y }) => at(place(x, y))).join("L")}Z`} />
       {plan.bends.map((bend) => {
@@ -124,13 +132,13 @@ export function FlatDrawing({ plan, view }: { plan: Plan; view: LengthView }) {
         show={show}
       />
       <Names
-        bends={onePerName(fromSouth)}
+        bends={onePerName(texts, fromSouth)}
         place={(bend) => place(Math.min(blank.width, bend.span.to), bend.line)}
         edge={origin.x + width}
         range={[head, origin.y]}
       />
       <NamesAbove
-        bends={onePerName(fromWest)}
+        bends={onePerName(texts, fromWest)}
         place={(bend) => place(bend.line, Math.min(blank.depth, bend.span.to))}
         edge={head}
       />
@@ -230,14 +238,17 @@ export function SettingsBelow({ lines, whole, place, bottom: floor, show }: Sett
 }
 
 /** `north.1 90° up`; the tabs at one end lie on one line and are named once, as `tabs west 90° up`. */
-function nameOf({ id, angle, way }: PlannedBend): string {
+function nameOf({ drawing }: typeof planSheet, { id, angle, way }: PlannedBend): string {
   const end = /\.tab-(\w+)$/.exec(id)?.[1];
-  return bendName({ id: end ? `tabs ${end}` : id, angle, way });
+  return bendName({ id: end ? drawing.tabs(end) : id, angle, way });
 }
 
 /** One bend of those that lie on one line and are called the same. */
-const onePerName = (bends: readonly PlannedBend[]) =>
-  bends.filter((bend, index) => bends.findIndex((other) => nameOf(other) === nameOf(bend) && other.from === bend.from) === index);
+const onePerName = (texts: typeof planSheet, bends: readonly PlannedBend[]) =>
+  bends.filter(
+    (bend, index) =>
+      bends.findIndex((other) => nameOf(texts, other) === nameOf(texts, bend) && other.from === bend.from) === index,
+  );
 
 interface NamesProps {
   readonly bends: readonly PlannedBend[];
@@ -246,6 +257,7 @@ interface NamesProps {
 }
 
 function Names({ bends, place, edge, range }: NamesProps & { range: readonly [number, number] }) {
+  const texts = useTexts(planSheet);
   const labels = spread(
     bends.map((bend) => place(bend).y),
     labelGap,
@@ -259,7 +271,7 @@ function Names({ bends, place, edge, range }: NamesProps & { range: readonly [nu
         return (
           <g key={bend.id}>
             <path class="thin" d={`M${at(from)}L${at(spot(edge + 6, from.y))}L${at(spot(edge + 12, y))}`} />
-            <Text spot={spot(edge + 15, y + 4)} lines={nameOf(bend)} kind="name" />
+            <Text spot={spot(edge + 15, y + 4)} lines={nameOf(texts, bend)} kind="name" />
           </g>
         );
       })}
@@ -268,6 +280,7 @@ function Names({ bends, place, edge, range }: NamesProps & { range: readonly [nu
 }
 
 function NamesAbove({ bends, place, edge }: NamesProps) {
+  const texts = useTexts(planSheet);
   const labels = spread(
     bends.map((bend) => place(bend).x),
     uprightGap + 2,
@@ -289,7 +302,7 @@ function NamesAbove({ bends, place, edge }: NamesProps) {
               dy={4}
               transform={`rotate(-90 ${turned.x.toFixed(2)} ${turned.y.toFixed(2)})`}
             >
-              {nameOf(bend)}
+              {nameOf(texts, bend)}
             </text>
           </g>
         );

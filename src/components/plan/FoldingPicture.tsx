@@ -5,6 +5,8 @@ import { solidOf } from "../../lib/part/solid.ts";
 import { extentOf, paint, usualView } from "../../lib/part/view.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
+import { useTexts } from "../../texts/context.ts";
+import { plan } from "../../texts/en/plan.ts";
 import { FoldedSheet } from "./FoldedSheet.tsx";
 import { paperFit, seenFrom, treeAt, wholeExtent } from "./folding-view.ts";
 
@@ -17,15 +19,16 @@ interface Props {
 }
 
 /** Where the folding stands, in words. */
-function stepWords(steps: readonly FoldingStep[], position: number, view: LengthView): string {
+function stepWords({ folding }: typeof plan, steps: readonly FoldingStep[], position: number, view: LengthView): string {
   const step = steps[Math.ceil(position) - 1];
-  if (!step) return `Flat, before step 1 of ${steps.length}.`;
-  const words = `Step ${Math.ceil(position)} of ${steps.length}: ${phraseText(step.words, view)}`;
-  return position === steps.length ? `${words}. Finished.` : `${words}.`;
+  if (!step) return folding.before(steps.length);
+  const words = folding.step(Math.ceil(position), steps.length, phraseText(step.words, view));
+  return position === steps.length ? `${words} ${folding.finished}` : words;
 }
 
 /** The finished part, drawn in one direction. */
 export function FinishedPicture({ name, layout }: Pick<Props, "name" | "layout">) {
+  const { folding } = useTexts(plan);
   const { solid, painted, place } = useMemo(() => {
     const made = solidOf(layout);
     return {
@@ -36,14 +39,15 @@ export function FinishedPicture({ name, layout }: Pick<Props, "name" | "layout">
   }, [layout]);
   return (
     <figure class="drawing">
-      <FoldedSheet solid={solid} painted={painted} fit={place} title={`${name}, finished, seen from the south-east`} />
-      <figcaption>The finished part, seen from the south-east.</figcaption>
+      <FoldedSheet solid={solid} painted={painted} fit={place} title={folding.finishedPicture(name)} />
+      <figcaption>{folding.finishedCaption}</figcaption>
     </figure>
   );
 }
 
 /** Stills of the folding, for who has no script. */
 function StillStrip({ name, layout, view, order }: Props) {
+  const texts = useTexts(plan);
   const solid = solidOf(layout);
   const steps = foldingSteps(layout, order);
   const place = paperFit(wholeExtent(solid, steps, usualView, false));
@@ -55,9 +59,11 @@ function StillStrip({ name, layout, view, order }: Props) {
             solid={solid}
             painted={paint(solid, treeAt(solid, steps, position), usualView)}
             fit={place}
-            title={`${name}, ${position === 0 ? "flat" : `after ${Number(position.toFixed(1))} of ${steps.length} steps`}`}
+            title={
+              position === 0 ? texts.folding.flat(name) : texts.folding.after(name, Number(position.toFixed(1)), steps.length)
+            }
           />
-          <p>{stepWords(steps, position, view)}</p>
+          <p>{stepWords(texts, steps, position, view)}</p>
         </li>
       ))}
     </ol>
@@ -145,6 +151,8 @@ const turnStep = 5;
 /** The blank folding in the order of its bends, played, stepped through or drawn along, and seen from any side. */
 export function FoldingPicture(props: Props) {
   const { name, layout, view, order } = props;
+  const texts = useTexts(plan);
+  const { folding } = texts;
   const { solid, steps } = useMemo(
     () => ({
       solid: solidOf(layout),
@@ -161,17 +169,18 @@ export function FoldingPicture(props: Props) {
   const tree = useMemo(() => treeAt(solid, steps, position), [solid, steps, position]);
   const place = useMemo(() => paperFit(wholeExtent(solid, steps, usualView, true)), [solid, steps]);
   const painted = useMemo(() => paint(solid, tree, { ...usualView, from }), [solid, tree, from]);
+  const side = seenFrom(from, folding.compass);
   const drag = useRef<{ x: number; from: number }>();
   if (last === 0) return null;
 
-  const words = stepWords(steps, position, view);
+  const words = stepWords(texts, steps, position, view);
   const step = steps[Math.ceil(position) - 1];
   const part = position - Math.floor(position);
-  const soFar = step && part > 0 ? ` ${Math.round(part * 100)} % of it done.` : "";
+  const soFar = step && part > 0 ? ` ${folding.done(Math.round(part * 100))}` : "";
 
   return (
     <section class="plan-folding not-on-paper">
-      <h3>How it is folded</h3>
+      <h3>{folding.title}</h3>
       <div class="fold-live needs-script">
         <div
           class="fold-stage"
@@ -196,7 +205,7 @@ export function FoldingPicture(props: Props) {
             painted={painted}
             fit={place}
             active={part > 0 ? step?.id : undefined}
-            title={`${name} from the ${seenFrom(from)}. ${words}`}
+            title={folding.picture(name, side, words)}
           />
         </div>
         <p class="fold-words" aria-live="polite">
@@ -205,18 +214,18 @@ export function FoldingPicture(props: Props) {
         <div class="fold-controls">
           <div class="fold-buttons">
             <button type="button" class="first" onClick={running ? run.stop : run.play}>
-              {running ? "Pause" : position >= last ? "Play again" : "Play"}
+              {running ? folding.pause : position >= last ? folding.playAgain : folding.play}
             </button>
             {/* Not disabled: a button that is would lose the focus at the end of the way. */}
-            <button type="button" aria-label="Back one step" aria-disabled={position <= 0} onClick={() => run.step(-1)}>
-              Back
+            <button type="button" aria-label={folding.backOne} aria-disabled={position <= 0} onClick={() => run.step(-1)}>
+              {folding.back}
             </button>
-            <button type="button" aria-label="Next step" aria-disabled={position >= last} onClick={() => run.step(1)}>
-              Next
+            <button type="button" aria-label={folding.nextStep} aria-disabled={position >= last} onClick={() => run.step(1)}>
+              {folding.next}
             </button>
           </div>
           <label>
-            <span>Folded so far</span>
+            <span>{folding.soFar}</span>
             <input
               type="range"
               min="0"
@@ -228,14 +237,14 @@ export function FoldingPicture(props: Props) {
             />
           </label>
           <label>
-            <span>Walk round it</span>
+            <span>{folding.walk}</span>
             <input
               type="range"
               min="0"
               max={360 - turnStep}
               step={turnStep}
               value={from}
-              aria-valuetext={`seen from the ${seenFrom(from)}`}
+              aria-valuetext={folding.seenFrom(side)}
               onInput={({ currentTarget }) => setFrom(Number(currentTarget.value))}
             />
           </label>
@@ -243,10 +252,7 @@ export function FoldingPicture(props: Props) {
       </div>
       {!live && <StillStrip {...props} />}
       <p class="fold-note quiet">
-        {order
-          ? "In the order of this plan."
-          : "In the usual order for such shapes, which has not been held against this shop’s brake."}{" "}
-        The base stays level here; at the brake the leaf swings up, so the sheet is turned over for a bend down.
+        {order ? folding.inOrder : folding.inUsualOrder} {folding.note}
       </p>
     </section>
   );

@@ -2,6 +2,8 @@ import type { ComponentType } from "preact";
 import { useState } from "preact/hooks";
 import type { FlatLayout } from "../../lib/part/flatten.ts";
 import type { RolledSheet } from "../../lib/part/rolled/model.ts";
+import { useTexts } from "../../texts/context.ts";
+import { plan } from "../../texts/en/plan.ts";
 import { Fold } from "../calculator/Fold.tsx";
 import type { EditDrawingProps } from "./EditDrawing.tsx";
 
@@ -13,6 +15,7 @@ interface Props extends Omit<EditDrawingProps, "layout"> {
 
 /** Working on the drawing: fetched when it is opened, which a phone with a short list of sizes need not do. */
 export function LazyEditDrawing({ layout, sheet, ...rest }: Props) {
+  const texts = useTexts(plan);
   const [Loaded, setLoaded] = useState<ComponentType<Props>>();
   const load = async () => {
     const { EditDrawing, foldedWorkpiece, rolledWorkpiece } = await import("./EditDrawing.tsx");
@@ -22,7 +25,7 @@ export function LazyEditDrawing({ layout, sheet, ...rest }: Props) {
     });
   };
   return (
-    <Fold class="plan-group" summary="Edit on the drawing" onOpen={() => void load()}>
+    <Fold class="plan-group" summary={texts.editOnDrawing} onOpen={() => void load()}>
       {() => Loaded && <Loaded layout={layout} sheet={sheet} {...rest} />}
     </Fold>
   );

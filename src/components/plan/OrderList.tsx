@@ -2,50 +2,31 @@ import type { OrderStep } from "../../lib/part/order/order.ts";
 import type { Plan } from "../../lib/part/plan.ts";
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { box } from "./SheetTable.tsx";
 import { StepDrawing } from "./StepDrawing.tsx";
 
-const turnWords = { no: "", "end for end": "turn it end for end; ", quarter: "turn it a quarter; " } as const;
-
 /** What to do with the piece before the bend, and how it lies then; the face that is up is said when it changes. */
-function lieWords({ turnedOver, turned, faceUp, onLeaf }: OrderStep, first: boolean): string {
-  const move = first ? "" : `${turnedOver ? "turn it over; " : ""}${turnWords[turned]}`;
-  return `${move}${first || turnedOver ? `${faceUp} face up, ` : ""}${onLeaf} end on the leaf`;
-}
-
-/** Where the set of fingers stands to the sides that are already up. */
-const placeWords = {
-  row: "",
-  set: "",
-  beside: ", beside the side that stands",
-  between: ", between the sides that stand",
-} as const;
-
-/** How the piece is put in and taken out where that is not simply from the front. */
-function handlingWords({ goesIn, comesOut }: OrderStep): string {
-  const inWords = {
-    front: "",
-    sideways: " Slide it in from the end.",
-    "with fingers": " Put the fingers into the piece, then both into the beam.",
-  };
-  const outWords = {
-    front: "",
-    sideways: " Slide it out at the end.",
-    "with fingers": " Take the fingers out together with the piece.",
-  };
-  return `${inWords[goesIn]}${outWords[comesOut]}`;
+function lieWords({ order }: typeof planSheet, { turnedOver, turned, faceUp, onLeaf }: OrderStep, first: boolean): string {
+  const move = first ? "" : `${turnedOver ? order.turnOver : ""}${order.turned[turned]}`;
+  return `${move}${first || turnedOver ? order.faceUp(faceUp) : ""}${order.onLeaf(onLeaf)}`;
 }
 
 /** The bends in the order in which the brake can make them, or what stops every order. */
 export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: LengthView }) {
+  const texts = useTexts(planSheet);
+  const words = texts.order;
   const { order } = plan;
   if (!order || "stopped" in order) return null;
   if ("trapped" in order) {
     const { why, remedies } = order.trapped;
     return (
       <section class="plan-order">
-        <h3>Order of the bends</h3>
-        <p class="plan-verdict is-broken">No order of the bends works on this brake. {phraseText(why, view)}</p>
+        <h3>{words.title}</h3>
+        <p class="plan-verdict is-broken">
+          {words.none} {phraseText(why, view)}
+        </p>
         {remedies.length > 0 && (
           <ul>
             {remedies.map(({ phrase }) => (
@@ -60,11 +41,10 @@ export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: 
   const number = (value: number) => showQuantity(value, "length", view).number;
   return (
     <section class="plan-order">
-      <h3>Order of the bends</h3>
+      <h3>{words.title}</h3>
       {order.tabsByHand.length > 0 && (
         <p>
-          {box} Before the first, bend the tabs by hand, over the edge of a block or with folding pliers:{" "}
-          {order.tabsByHand.join(", ")}.
+          {box} {words.tabsByHand(order.tabsByHand)}
         </p>
       )}
       <ol class="order-steps">
@@ -75,17 +55,18 @@ export function OrderList({ plan, view }: { readonly plan: Plan; readonly view: 
           return (
             <li key={step.bend}>
               <p>
-                {box} <strong>{step.bend}</strong>: {lieWords(step, index === 0)}.
-                {bend && ` Nose to the sight line ${exact(bend.sightLine)} from ${bend.from}.`}
-                {bend?.swing != null && ` Swing to ${formatQuantity(bend.swing, "angle")}.`}{" "}
+                {box} <strong>{step.bend}</strong>: {lieWords(texts, step, index === 0)}.
+                {bend && words.nose(exact(bend.sightLine), bend.from)}
+                {bend?.swing != null && words.swing(formatQuantity(bend.swing, "angle"))}{" "}
                 {step.fingers.place === "row" ? (
-                  <span class="not-on-paper">The row of fingers may stay.</span>
+                  <span class="not-on-paper">{words.rowStays}</span>
                 ) : step.changeFingers || index === 0 ? (
-                  `Set the fingers ${step.fingers.chosen.map(number).join(" + ")}${placeWords[step.fingers.place]}.`
+                  words.setFingers(step.fingers.chosen.map(number).join(" + "), words.places[step.fingers.place])
                 ) : (
-                  "The same fingers stay."
+                  words.sameFingers
                 )}
-                {handlingWords(step)} <span class="order-why">{phraseText(step.why, view)}</span>
+                {words.goesIn[step.goesIn]}
+                {words.comesOut[step.comesOut]} <span class="order-why">{phraseText(step.why, view)}</span>
               </p>
               {chain && <StepDrawing chain={chain} made={made} bend={step.bend} />}
             </li>

@@ -1,4 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
+import { useTexts } from "../../texts/context.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { owner } from "./last-plan.ts";
 import type { Code } from "./qr.ts";
 
@@ -12,6 +14,7 @@ const fewModules = 61;
 
 /** The address of the plan as a code to scan and, where it is short, in letters. The code is made in the browser: only there is the address known. */
 export function PlanCode({ query }: { readonly query: string }) {
+  const texts = useTexts(planSheet);
   const [address, setAddress] = useState("");
   const [code, setCode] = useState<Code>();
   useEffect(() => {
@@ -31,18 +34,13 @@ export function PlanCode({ query }: { readonly query: string }) {
   return (
     <div class={code && code.size <= fewModules ? "plan-code is-coarse" : "plan-code"}>
       {code && (
-        <svg
-          viewBox={`0 0 ${code.size} ${code.size}`}
-          role="img"
-          aria-label="Code of this plan’s address, to scan with a phone"
-          shape-rendering="crispEdges"
-        >
+        <svg viewBox={`0 0 ${code.size} ${code.size}`} role="img" aria-label={texts.codeOf} shape-rendering="crispEdges">
           <path class="code-ground" d={`M0 0h${code.size}v${code.size}H0z`} />
           <path class="code-ink" d={code.path} />
         </svg>
       )}
       {address !== "" && address.length <= readable && <p class="plan-address only-on-paper">{address}</p>}
-      {address !== "" && !code && <p>The address of this plan is too long for a code: pass it on as a part file.</p>}
+      {address !== "" && !code && <p>{texts.noCode}</p>}
     </div>
   );
 }

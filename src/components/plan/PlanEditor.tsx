@@ -7,6 +7,8 @@ import { bendDataKeys, matters } from "../../lib/part/fields-that-matter.ts";
 import { partInputs } from "../../lib/part/form.ts";
 import type { BendOrder } from "../../lib/part/order/order.ts";
 import { type PlanResult, planFrom } from "../../lib/part/plan.ts";
+import { useTexts } from "../../texts/context.ts";
+import { plan as planTexts } from "../../texts/en/plan.ts";
 import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
 import { CopyButton } from "../calculator/Elsewhere.tsx";
 import { Field } from "../calculator/Fields.tsx";
@@ -23,22 +25,26 @@ import type { PlanWords } from "./words.ts";
 
 type Key = keyof typeof partInputs;
 
-const groups: readonly { readonly title: string; readonly keys: readonly Key[]; readonly folded?: boolean }[] = [
-  { title: "The part", keys: ["kind", "name", "quantity"] },
-  { title: "The sheet", keys: ["material", "thickness", "radius", "measured"] },
-  { title: "The base", keys: ["width", "depth"] },
-  { title: "The tube", keys: ["diameter", "length", "arc"] },
-  { title: "The cone", keys: ["largeDiameter", "smallDiameter", "height"] },
-  { title: "The seam", keys: ["seam", "seamWidth", "seamJoint"] },
-  { title: "Legs", keys: ["south", "north"] },
-  { title: "Legs on west and east", keys: ["west", "east"], folded: true },
-  { title: "Folded edges", keys: ["edges"], folded: true },
-  { title: "Corners", keys: ["cornerGap", "relief", "tabs", "tabWidth", "tabJoint"] },
-  { title: "Holes", keys: ["holes"] },
-  { title: "Square, rectangular and slotted holes, hole circles", keys: ["cutouts", "circles"], folded: true },
-  { title: "Pieces spot-welded to it", keys: ["attachments"], folded: true },
-  { title: "Bend data", keys: ["bendData", "kFactor", "hardness", ...bendDataKeys.slice(1)] },
-  { title: "Marking", keys: ["marking"] },
+const groups: readonly {
+  readonly id: keyof typeof planTexts.groups;
+  readonly keys: readonly Key[];
+  readonly folded?: boolean;
+}[] = [
+  { id: "part", keys: ["kind", "name", "quantity"] },
+  { id: "sheet", keys: ["material", "thickness", "radius", "measured"] },
+  { id: "base", keys: ["width", "depth"] },
+  { id: "tube", keys: ["diameter", "length", "arc"] },
+  { id: "cone", keys: ["largeDiameter", "smallDiameter", "height"] },
+  { id: "seam", keys: ["seam", "seamWidth", "seamJoint"] },
+  { id: "legs", keys: ["south", "north"] },
+  { id: "sideLegs", keys: ["west", "east"], folded: true },
+  { id: "edges", keys: ["edges"], folded: true },
+  { id: "corners", keys: ["cornerGap", "relief", "tabs", "tabWidth", "tabJoint"] },
+  { id: "holes", keys: ["holes"] },
+  { id: "cutouts", keys: ["cutouts", "circles"], folded: true },
+  { id: "attachments", keys: ["attachments"], folded: true },
+  { id: "bendData", keys: ["bendData", "kFactor", "hardness", ...bendDataKeys.slice(1)] },
+  { id: "marking", keys: ["marking"] },
 ];
 
 function lastPlan(): Raw | undefined {
@@ -53,7 +59,7 @@ const packed = () => import("../packed.ts");
 const partFile = () => import("../../lib/part/file.ts");
 
 /** What the page opens with when its address holds no part: a shape that has some of everything. */
-export const example: Raw = startingPoints.find(({ name }) => name === "Channel")?.raw ?? {};
+export const example: Raw = startingPoints.find(({ id }) => id === "channel")?.raw ?? {};
 
 /** Bend data alone are handed over by the practice pieces: they go into the plan that was being worked on. */
 function first(held: Raw): Raw {
@@ -77,6 +83,7 @@ interface Props {
 
 /** The whole job in one place: the part as a form, its plan beside it. */
 export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }: Props) {
+  const texts = useTexts(planTexts);
   const compute = useCallback(
     (raw: Raw): Outcome<PlanResult> => {
       const result = planFrom(raw, catalogue);
@@ -121,7 +128,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
       setFileProblem("");
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      setFileProblem(`${file.name}: ${error.message} The plan here is unchanged.`);
+      setFileProblem(`${file.name}: ${error.message} ${texts.unchanged}`);
     }
   };
   const save = async () => {
@@ -140,11 +147,11 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
 
   return (
     <div class="plan-body">
-      <nav class="starting-points not-on-paper" aria-label="Start from">
-        <p>Start from</p>
+      <nav class="starting-points not-on-paper" aria-label={texts.startFrom}>
+        <p>{texts.startFrom}</p>
         <ul>
           {startingPoints.map((point) => (
-            <li key={point.name}>
+            <li key={point.id}>
               <a
                 href={`${path}?${queryText(parameters(point.raw))}`}
                 onClick={(event) => {
@@ -153,7 +160,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
                   replaceBy(point.raw);
                 }}
               >
-                <strong>{point.name}</strong> <span>{point.words}</span>
+                <strong>{texts.startingPoints[point.id].name}</strong> <span>{texts.startingPoints[point.id].words}</span>
               </a>
             </li>
           ))}
@@ -161,7 +168,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
         {shelved && (
           <p>
             <button type="button" onClick={() => replaceBy(shelved)}>
-              Go on with “{String(shelved.name ?? partInputs.name.default)}”, the last plan on this device
+              {texts.goOn(String(shelved.name ?? partInputs.name.default))}
             </button>
           </p>
         )}
@@ -170,7 +177,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
       <form class="plan-form not-on-paper" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
         <Strays form={form} inputs={partInputs} change={change} />
         {good && <LazyEditDrawing layout={good.plan?.layout} sheet={good.rolled?.sheet} form={form} change={change} />}
-        {groups.map(({ title, keys, folded }) => {
+        {groups.map(({ id, keys, folded }) => {
           const fieldKeys = keys.filter((key) => matters(key, raw) || concerned(key));
           if (fieldKeys.length === 0) return null;
           const fields = (
@@ -181,20 +188,20 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
             </div>
           );
           return folded ? (
-            <details key={title} class="plan-group" open={fieldKeys.some((key) => concerned(key) || filled(key)) || undefined}>
-              <summary>{title}</summary>
+            <details key={id} class="plan-group" open={fieldKeys.some((key) => concerned(key) || filled(key)) || undefined}>
+              <summary>{texts.groups[id]}</summary>
               {fields}
             </details>
           ) : (
-            <fieldset key={title} class="plan-group">
-              <legend>{title}</legend>
+            <fieldset key={id} class="plan-group">
+              <legend>{texts.groups[id]}</legend>
               {fields}
             </fieldset>
           );
         })}
         <div class="actions">
           <button type="button" class="first" onClick={() => print()}>
-            Print the plan
+            {texts.print}
           </button>
           <CopyButton
             text={async () => {
@@ -204,13 +211,13 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
               return `${location.origin}${location.pathname}?${await sharedQuery(owner, query)}`;
             }}
           >
-            Copy link to this plan
+            {texts.copyLink}
           </CopyButton>
           <button type="button" onClick={() => void save()}>
-            Save part file
+            {texts.saveFile}
           </button>
           <label class="button open-file">
-            Open part file
+            {texts.openFile}
             <input type="file" accept=".json,application/json" onChange={(event) => void open(event.currentTarget.files?.[0])} />
           </label>
         </div>
@@ -227,10 +234,9 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
       <div class={`plan-result${stale ? " stale" : ""}`} aria-live="off">
         {stale && (
           <p class="stale-mark">
-            {good ? "Plan for the last good values. " : "No plan yet. "}
+            {good ? texts.stale : texts.noPlanYet}{" "}
             <span>
-              {problems.length === 1 ? "One field needs another value: " : `${problems.length} fields need another value: `}
-              {problems[0]?.text(view)}
+              {texts.fieldsToMend(problems.length)} {problems[0]?.text(view)}
             </span>
           </p>
         )}

@@ -4,6 +4,9 @@ import { panelName } from "../../lib/part/flatten.ts";
 import type { Plan, PlannedHole } from "../../lib/part/plan.ts";
 import { noseSetting } from "../../lib/part/uncertainty.ts";
 import { formatQuantity, showQuantity } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
+import { plan as planTexts } from "../../texts/en/plan.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { CutList, JointTable, PracticeTables, PunchTable, sizeWords } from "./BenchLists.tsx";
 import { FlatDrawing, mostNumbered } from "./FlatDrawing.tsx";
 import { FinishedPicture, FoldingPicture } from "./FoldingPicture.tsx";
@@ -15,47 +18,54 @@ import { box, SheetTable, WriteHere } from "./SheetTable.tsx";
 import { TakeAlong } from "./TakeAlong.tsx";
 
 /** Size of a hole in words: a diameter, or width by height with the angle it is turned by. */
-function holeSize({ shape, diameter, width = 0, height = 0, turn = 0 }: PlannedHole, bare: (value: number) => string): string {
-  const turned = diameter !== undefined || turn % 180 === 0 ? "" : `, turned ${formatQuantity(turn, "angle")}`;
+function holeSize(
+  { holes }: typeof planSheet,
+  { shape, diameter, width = 0, height = 0, turn = 0 }: PlannedHole,
+  bare: (value: number) => string,
+): string {
+  const turned = diameter !== undefined || turn % 180 === 0 ? "" : holes.turned(formatQuantity(turn, "angle"));
   return sizeWords({ shape, width: diameter ?? width, height: diameter ?? height }, bare) + turned;
 }
 
 /** The plan to take to the bench: what to cut, where to scribe, what comes out and how well. */
 export function PlanSheet({ plan, view, markingMethods, words, query }: SheetProps & { readonly plan: Plan }) {
+  const texts = useTexts(planSheet);
+  const { withoutName } = useTexts(planTexts);
   const { part, blank, scribe } = plan;
   const setting = (value: number) => formatQuantity(value, "length", view, "setting");
-  const unit = view === "mm" ? "mm" : "in";
+  const unit = texts.unit[view];
   const bare = (value: number) => showQuantity(value, "length", view, "setting").number;
   const angle = (value: number) => formatQuantity(value, "angle");
-  const datums = datumEdges(plan.layout);
-  const datumWords = `${datums.join(" and the ")} ${datums.length === 1 ? "edge, the datum" : "edges, the datums"}`;
   const sections = plan.layout.chains.filter(({ bends }) => bends.length > 0);
-  const settings = settingColumns(view);
+  const settings = settingColumns(texts, view);
   const marking = markingMethods[part.marking];
+  const scribeHeads = texts.scribe.heads;
+  const holeHeads = texts.holes.heads;
+  const bendHeads = texts.bends.heads;
 
   return (
-    <article class="plan-sheet of-lists" aria-label={`Plan of ${part.name}`}>
+    <article class="plan-sheet of-lists" aria-label={texts.planOf(part.name)}>
       <header class="plan-title">
         <div class="plan-head">
-          <h2>{part.name || "Part without a name"}</h2>
+          <h2>{part.name || withoutName}</h2>
           <dl class="title-block">
-            <Entry name="Material">{part.material.name}</Entry>
-            <Entry name="Thickness">{setting(part.thickness)}</Entry>
-            <Entry name="Quantity">{part.quantity}</Entry>
-            <Entry name="Sizes measured">{part.measured}</Entry>
-            <Entry name="Shop" paper>
+            <Entry name={texts.block.material}>{part.material.name}</Entry>
+            <Entry name={texts.block.thickness}>{setting(part.thickness)}</Entry>
+            <Entry name={texts.block.quantity}>{part.quantity}</Entry>
+            <Entry name={texts.block.measured}>{part.measured}</Entry>
+            <Entry name={texts.block.shop} paper>
               {plan.shop}
             </Entry>
-            <Entry name="Name" paper>
+            <Entry name={texts.block.name} paper>
               <WriteHere />
             </Entry>
-            <Entry name="Date" paper>
+            <Entry name={texts.block.date} paper>
               <WriteHere />
             </Entry>
           </dl>
           <dl class="plan-answer">
             <div>
-              <dt>Blank, west to east × south to north</dt>
+              <dt>{texts.blanks.folded}</dt>
               <dd>
                 <output>
                   {setting(blank.width)} × {setting(blank.depth)}
@@ -63,7 +73,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
               </dd>
             </div>
             <div>
-              <dt>Mass of one</dt>
+              <dt>{texts.massOfOne}</dt>
               <dd>{formatQuantity(blank.mass, "mass")}</dd>
             </div>
           </dl>
@@ -78,19 +88,13 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
         <div class="plan-figures">
           <figure class="drawing">
             <FlatDrawing plan={plan} view={view} />
-            <figcaption>
-              The blank, front face up; {view === "mm" ? "mm" : "inches"} from the {datumWords}. The line inside each bend is its
-              sight line.
-            </figcaption>
+            <figcaption>{texts.drawing.caption(texts.unitInWords[view], datumEdges(plan.layout))}</figcaption>
           </figure>
           {sections.map((chain) => (
             // On paper the picture shows a box better, and the finished sizes are in their list.
             <figure class={sections.length > 1 ? "drawing not-on-paper" : "drawing"} key={chain.axis}>
               <SectionDrawing chain={chain} view={view} />
-              <figcaption>
-                The finished part, seen along its bends
-                {sections.length > 1 && ` from ${chain.axis === "y" ? "the west" : "the south"}`}.
-              </figcaption>
+              <figcaption>{sections.length > 1 ? texts.drawing.sectionFrom[chain.axis] : texts.drawing.section}</figcaption>
             </figure>
           ))}
           <FinishedPicture name={part.name} layout={plan.layout} />
@@ -108,11 +112,11 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
 
         {scribe.length > 0 && (
           <section class="plan-scribe">
-            <h3>Scribe list</h3>
+            <h3>{texts.scribe.title}</h3>
             <SheetTable
-              caption={`Set once, run along the edge named, go on to the next; ${view === "mm" ? "mm" : "inches"}`}
-              head={["Line", "Face", "From", ...settings.heads, "What"]}
-              offPaper={[...(scribe.every(({ face }) => face === "front") ? ["Face"] : []), ...settings.offPaper]}
+              caption={texts.scribe.caption(texts.unitInWords[view])}
+              head={[scribeHeads.line, scribeHeads.face, scribeHeads.from, ...settings.heads, scribeHeads.what]}
+              offPaper={[...(scribe.every(({ face }) => face === "front") ? [scribeHeads.face] : []), ...settings.offPaper]}
               rows={scribe.map((line) => [
                 <>
                   {box} {line.number}
@@ -123,32 +127,27 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
                 line.what,
               ])}
             />
-            {scribe.some(({ face }) => face === "back") && (
-              <p>
-                Lines on the back are scribed with the sheet turned over about the datum edge they are measured from, from that
-                same edge.
-              </p>
-            )}
+            {scribe.some(({ face }) => face === "back") && <p>{texts.scribe.back}</p>}
           </section>
         )}
 
         {plan.holes.length > 0 && (
           // On paper the scribe list has all centre lines, and the drawing the numbers of the holes while there is room for them.
           <section class={plan.holes.length <= mostNumbered ? "plan-holes not-on-paper" : "plan-holes"}>
-            <h3>Holes on the flat</h3>
+            <h3>{texts.holes.title}</h3>
             <SheetTable
-              caption={`Centres, ${unit} from the west and the south edge of the blank`}
-              head={["Hole", "From west", "From south", "Size", "Panel", "By"]}
-              offPaper={["Panel", "By"]}
+              caption={texts.holes.caption(unit)}
+              head={Object.values(holeHeads)}
+              offPaper={[holeHeads.panel, holeHeads.by]}
               rows={plan.holes.map((hole, index) => [
                 <>
                   {box} {index + 1}
                 </>,
                 bare(hole.x),
                 bare(hole.y),
-                holeSize(hole, bare),
+                holeSize(texts, hole, bare),
                 panelName(hole.panel),
-                hole.punch ? `punch, die ${hole.punch.die}` : hole.by,
+                hole.punch ? texts.holes.die(String(hole.punch.die)) : hole.by,
               ])}
             />
           </section>
@@ -158,16 +157,16 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
 
         {plan.corners.length > 0 && (
           <section class="plan-corners not-on-paper">
-            <h3>Corners</h3>
+            <h3>{texts.corners.title}</h3>
             <SheetTable
-              caption={`Guides from the edges of the blank, centres from its west and south edge, ${unit}`}
-              head={["Corner", "Guide from west or east", "Guide from south or north", "Bends cross at", "Relief"]}
+              caption={texts.corners.caption(unit)}
+              head={texts.corners.heads}
               rows={plan.corners.map(({ id, guide, x, y, relief }) => [
                 id,
                 bare(guide.x),
                 bare(guide.y),
                 `${bare(x)}, ${bare(y)}`,
-                relief ? `${relief.kind} ${relief.kind === "hole" ? "⌀ " : ""}${bare(relief.size)}` : "none",
+                relief ? `${relief.kind} ${relief.kind === "hole" ? "⌀ " : ""}${bare(relief.size)}` : texts.none,
               ])}
             />
           </section>
@@ -178,11 +177,11 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
           <section
             class={plan.order && "steps" in plan.order && plan.tabs.length === 0 ? "plan-bends not-on-paper" : "plan-bends"}
           >
-            <h3>Bends</h3>
+            <h3>{texts.bends.title}</h3>
             <SheetTable
-              caption={`On the blank, ${unit} from the edge named`}
-              head={["Bend", "From", "Tangent lines", "Sight line", "Angle", "Way", "Swing to", "Inside radius", "Deduction"]}
-              offPaper={["From", "Tangent lines", "Deduction"]}
+              caption={texts.bends.caption(unit)}
+              head={Object.values(bendHeads)}
+              offPaper={[bendHeads.from, bendHeads.tangents, bendHeads.deduction]}
               rows={plan.bends.map((bend) => [
                 bend.id,
                 bend.from,
@@ -190,7 +189,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
                 bare(bend.sightLine),
                 angle(bend.angle),
                 bend.way,
-                bend.swing === null ? "springs back flat" : angle(bend.swing),
+                bend.swing === null ? texts.bends.springsBackFlat : angle(bend.swing),
                 bare(bend.radius),
                 bare(bend.deduction),
               ])}
@@ -202,15 +201,15 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
         <JointTable plan={plan} view={view} />
 
         <section class="plan-sizes">
-          <h3>Finished sizes</h3>
+          <h3>{texts.sizes.title}</h3>
           <SheetTable
-            caption={`In ${unit}; ± for k = 2 of marking, setting, bend data and thickness`}
-            head={["Panel", "Size", "±", "Measured"]}
+            caption={texts.sizes.caption(unit)}
+            head={texts.sizes.heads}
             rows={[...plan.sizes.map((size) => [size.what, bare(size.size), bare(size.plusMinus), <WriteHere key="blank" />])]}
           />
           <p class="not-on-paper">
-            Marking with {marking?.name.toLowerCase() ?? part.marking}: ±{setting(marking?.error ?? 0)} a line. Setting the nose
-            to a line by eye: ±{setting(noseSetting)}, common practice.
+            {texts.sizes.marking(marking?.name ?? part.marking, setting(marking?.error ?? 0))}{" "}
+            {texts.sizes.nose(setting(noseSetting))}
           </p>
         </section>
 

@@ -2,6 +2,8 @@ import type { RolledSheet, Sector } from "../../lib/part/rolled/model.ts";
 import type { RolledPlan } from "../../lib/part/rolled/plan.ts";
 import { seamPlaces } from "../../lib/part/rolled/seam-places.ts";
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import {
   AngleSize,
   Arrowhead,
@@ -85,6 +87,7 @@ export function RolledBlankDrawing({ plan, view }: Props) {
 }
 
 function TubeBlank({ plan, view }: Props) {
+  const { drawing } = useTexts(planSheet);
   const { blank, part, sheet, scribe } = plan;
   const scale = Math.min((paperWidth - left - right) / blank.width, tallest / blank.depth);
   const [width, depth] = [blank.width * scale, blank.depth * scale];
@@ -92,12 +95,13 @@ function TubeBlank({ plan, view }: Props) {
   const origin = spot(left + (paperWidth - left - right - width) / 2, top + depth);
   const place: Place = (x, y) => spot(origin.x + x * scale, origin.y - y * scale);
   const show = bareIn(view);
+  const size = (value: number) => formatQuantity(value, "length", view, "setting");
   const from = (edge: "west" | "south", room: number) => {
     const lines = scribe.filter((line) => line.from === edge);
     return lines.length < room ? lines : [];
   };
   return (
-    <Paper height={height} title={`Blank of ${part.name}: ${blankWords(plan, view)}`}>
+    <Paper height={height} title={drawing.blank(part.name, size(blank.width), size(blank.depth))}>
       <path
         class="sheet"
         d={`M${at(place(0, 0))}L${at(place(blank.width, 0))}L${at(place(blank.width, blank.depth))}L${at(place(0, blank.depth))}Z`}
@@ -136,13 +140,11 @@ function EdgeNames({ west, east }: { west: Spot; east: Spot }) {
   );
 }
 
-const blankWords = ({ blank }: RolledPlan, view: LengthView) =>
-  `${formatQuantity(blank.width, "length", view, "setting")} by ${formatQuantity(blank.depth, "length", view, "setting")}`;
-
 /** The centre of the arcs is drawn where the paper need not be more than this many times as tall as the blank. */
 const centreWithin = 2.6;
 
 function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
+  const { drawing } = useTexts(planSheet);
   const { blank, part, sheet } = plan;
   const { centre, outerRadius, innerRadius, angle } = sector;
   const withCentre = centre.y <= centreWithin * blank.depth;
@@ -173,7 +175,7 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
   return (
     <Paper
       height={height}
-      title={`Blank of ${part.name}, the sector of a ring: outer radius ${show(outerRadius)}, inner radius ${show(innerRadius)}, ${formatQuantity(angle, "angle")}`}
+      title={drawing.sector(part.name, show(outerRadius), show(innerRadius), formatQuantity(angle, "angle"))}
     >
       <path
         class="thin"
@@ -194,7 +196,7 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
       <Line from={chordEnds[0]} to={chordEnds[1]} />
       <Text
         spot={angle > 180 ? spot(chordMiddle.x, chordMiddle.y - 18) : spot(chordMiddle.x - 8, chordMiddle.y - 4)}
-        lines={`chord ${show(sector.chord)}`}
+        lines={drawing.chord(show(sector.chord))}
         anchor={angle > 180 ? "middle" : "end"}
         kind="size"
       />
@@ -227,7 +229,7 @@ function ConeBlank({ plan, sector, view }: Props & { sector: Sector }) {
       {!withCentre && (
         <Text
           spot={spot(place(centre.x, 0).x, head - 16)}
-          lines={`O is ${show(centre.y)} from the south edge`}
+          lines={drawing.centreFromSouth(show(centre.y))}
           anchor="middle"
           kind="size"
         />
@@ -258,6 +260,7 @@ const room = 230;
 
 /** The finished part in two views: along its axis and from the side, with the sizes a caliper reads. */
 export function FinishedRolled({ plan, view }: Props) {
+  const { drawing } = useTexts(planSheet);
   const { part, sheet } = plan;
   const show = bareIn(view);
   const [large, small = large] = sheet.ends;
@@ -275,10 +278,9 @@ export function FinishedRolled({ plan, view }: Props) {
   const sectionX = margin + (across * scale) / 2;
   const centre = spot(sectionX, floor - outer * scale);
   const sideX = margin + across * scale + gap;
-  const title = `${part.name}, finished: seen along its axis and from the side`;
 
   return (
-    <Paper height={height} title={title}>
+    <Paper height={height} title={drawing.finished(part.name)}>
       {part.kind === "cone" ? (
         <ConeEnds
           centre={centre}
@@ -309,7 +311,7 @@ export function FinishedRolled({ plan, view }: Props) {
       {part.kind === "tube" && arc < 360 && (
         <Text
           spot={spot(sectionX, floor + 22)}
-          lines={[`R ${show(part.diameter / 2)}`, `over ${formatQuantity(arc, "angle")}`]}
+          lines={[`R ${show(part.diameter / 2)}`, drawing.over(formatQuantity(arc, "angle"))]}
           anchor="middle"
           kind="size"
         />

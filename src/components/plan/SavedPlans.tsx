@@ -1,4 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
+import { useTexts } from "../../texts/context.ts";
+import { plan as planTexts } from "../../texts/en/plan.ts";
 import { deviceStore, today } from "../shop/shelf.ts";
 import { findPlans, type KeptPlan, keepPlans, planShelf, withPlan } from "./plan-shelf.ts";
 
@@ -9,16 +11,9 @@ interface Props {
   readonly onOpen: (query: string) => void;
 }
 
-const troubles = {
-  off: "This browser keeps nothing for this site: save the part file, or keep the link.",
-  newer: "The plans on this device were kept by a newer handbook. Load this page again.",
-  unreadable: "The list of plans on this device could not be read. It was put aside, not deleted.",
-} as const;
-
-const full = "There is no room on this device, or storage is switched off: save the part file instead.";
-
 /** The plans on this device: keep the one in the form, open or remove the others. */
 export function SavedPlans({ name, query, onOpen }: Props) {
+  const { saved: texts, withoutName } = useTexts(planTexts);
   const [plans, setPlans] = useState<readonly KeptPlan[]>([]);
   const [message, setMessage] = useState("");
   const [removed, setRemoved] = useState<{ readonly plan: KeptPlan; readonly at: number }>();
@@ -27,7 +22,7 @@ export function SavedPlans({ name, query, onOpen }: Props) {
     const read = () => {
       const { kept, trouble } = findPlans(deviceStore());
       setPlans(kept?.plans ?? []);
-      setMessage(trouble ? troubles[trouble.why] : "");
+      setMessage(trouble ? texts.troubles[trouble.why] : "");
     };
     const onStorage = ({ key }: StorageEvent) => {
       if (key === null || key === planShelf) read();
@@ -40,41 +35,41 @@ export function SavedPlans({ name, query, onOpen }: Props) {
   const write = (next: readonly KeptPlan[], done: string) => {
     const kept = keepPlans(deviceStore(), next);
     if (kept) setPlans(next);
-    setMessage(kept ? done : full);
+    setMessage(kept ? done : texts.full);
   };
   const keepThis = () => {
     // Another tab may have kept plans since.
     const now = findPlans(deviceStore());
     if (now.trouble) {
-      setMessage(troubles[now.trouble.why]);
+      setMessage(texts.troubles[now.trouble.why]);
       return;
     }
     setRemoved(undefined);
-    write(withPlan(now.kept?.plans ?? [], { name, kept: today(), query }), `“${name}” is kept on this device.`);
+    write(withPlan(now.kept?.plans ?? [], { name, kept: today(), query }), texts.kept(name));
   };
   const remove = (plan: KeptPlan, at: number) => {
     setRemoved({ plan, at });
     write(
       plans.filter((each) => each !== plan),
-      `“${plan.name}” is removed.`,
+      texts.removed(plan.name),
     );
   };
 
   return (
-    <section class="saved-plans not-on-paper" aria-label="Plans on this device">
+    <section class="saved-plans not-on-paper" aria-label={texts.name}>
       <div class="actions">
         <button type="button" onClick={keepThis}>
-          Keep this plan on the device
+          {texts.keep}
         </button>
         {removed && (
           <button
             type="button"
             onClick={() => {
-              write(plans.toSpliced(removed.at, 0, removed.plan), `“${removed.plan.name}” is back.`);
+              write(plans.toSpliced(removed.at, 0, removed.plan), texts.back(removed.plan.name));
               setRemoved(undefined);
             }}
           >
-            Undo: bring back “{removed.plan.name}”
+            {texts.undo(removed.plan.name)}
           </button>
         )}
       </div>
@@ -84,15 +79,10 @@ export function SavedPlans({ name, query, onOpen }: Props) {
           {plans.map((plan, index) => (
             <li key={plan.name}>
               <button type="button" class="open-plan" onClick={() => onOpen(plan.query)}>
-                {plan.name || "Part without a name"}
+                {plan.name || withoutName}
               </button>{" "}
               <time dateTime={plan.kept}>{plan.kept.replace("T", ", ")}</time>{" "}
-              <button
-                type="button"
-                class="remove"
-                aria-label={`Remove “${plan.name}” from this device`}
-                onClick={() => remove(plan, index)}
-              >
+              <button type="button" class="remove" aria-label={texts.remove(plan.name)} onClick={() => remove(plan, index)}>
                 <svg viewBox="0 0 16 16" aria-hidden="true">
                   <path d="M3 3L13 13M13 3L3 13" />
                 </svg>

@@ -2,6 +2,8 @@ import type { FlatChain } from "../../lib/part/flatten.ts";
 import { panelName } from "../../lib/part/flatten.ts";
 import { fold } from "../../lib/part/fold.ts";
 import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { away, mid, Paper, paperWidth, spot, Text } from "../figures/pen.tsx";
 import { onPaper, sectionPath } from "../figures/section.ts";
 
@@ -14,6 +16,7 @@ const edge = 6;
 
 /** The finished part seen along the bends of one direction, each panel with the size it is to have. */
 export function SectionDrawing({ chain, view }: { chain: FlatChain; view: LengthView }) {
+  const texts = useTexts(planSheet);
   const { part } = chain;
   const section = fold(chain);
   const spots = section.panels.flatMap(({ start, end }) => [start, end]);
@@ -49,7 +52,13 @@ export function SectionDrawing({ chain, view }: { chain: FlatChain; view: Length
   const view2 = { scale, origin: spot(middleX, -top) };
 
   return (
-    <Paper height={floor - top} title={`${part.name}, bent: ${section.panels.map(({ id }) => panelName(id)).join(", ")}`}>
+    <Paper
+      height={floor - top}
+      title={texts.drawing.bent(
+        part.name,
+        section.panels.map(({ id }) => panelName(id)),
+      )}
+    >
       <path class="sheet" d={sectionPath(section, part.thickness, view2)} />
       {labels.map(({ id, x, y, anchor }, index) => (
         <Text

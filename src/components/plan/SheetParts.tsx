@@ -4,6 +4,8 @@ import type { Check } from "../../lib/part/check.ts";
 import type { Readings } from "../../lib/part/scribe.ts";
 import { formatNumber, formatQuantity, type LengthView, lengthViews } from "../../lib/quantity/format.ts";
 import { type Phrase, phraseText } from "../../lib/quantity/phrase.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { box } from "./SheetTable.tsx";
 import type { PlanWords } from "./words.ts";
 
@@ -16,23 +18,26 @@ export interface SheetProps {
   readonly query: string;
 }
 
-const seenWords = { read: "", memory: " (from memory)", practice: "" } as const;
-
 type Shown = Pick<SheetProps, "view" | "words">;
 
 function CheckList({ checks, view, words }: { checks: readonly Check[] } & Shown) {
+  const texts = useTexts(planSheet);
   return (
     <ul class="checks">
       {checks.map((check) => (
         <li key={check.label + check.rule} class={check.ok ? "holds" : "broken"}>
           <strong>{check.label}</strong>{" "}
           <span class="check-numbers">
-            {formatQuantity(check.value, check.quantity, view, "setting")}, {check.side === "least" ? "at least" : "at most"}{" "}
-            {formatQuantity(check.limit, check.quantity, view, "setting")}: {check.ok ? "holds" : "does not hold"}.
+            {texts.check(
+              formatQuantity(check.value, check.quantity, view, "setting"),
+              check.side === "least",
+              formatQuantity(check.limit, check.quantity, view, "setting"),
+              check.ok,
+            )}
           </span>{" "}
           <span class="check-why">
             {phraseText(check.why, view)} <cite>{words.titles[check.source] ?? check.source}</cite>
-            {seenWords[check.seen]}
+            {texts.seen[check.seen]}
           </span>
         </li>
       ))}
@@ -42,12 +47,17 @@ function CheckList({ checks, view, words }: { checks: readonly Check[] } & Shown
 
 /** Whether all checks hold, in one line. */
 export function Verdict({ checks }: { checks: readonly Check[] }) {
+  const texts = useTexts(planSheet);
   const broken = checks.filter(({ ok }) => !ok);
   return (
     <p class={broken.length === 0 ? "plan-verdict" : "plan-verdict is-broken"}>
       {broken.length === 0
-        ? `All ${checks.length} checks hold.`
-        : `${broken.length} of ${checks.length} checks do not hold: ${broken.map(({ label }) => label.toLowerCase()).join("; ")}.`}
+        ? texts.allHold(checks.length)
+        : texts.someBroken(
+            broken.length,
+            checks.length,
+            broken.map(({ label }) => label),
+          )}
     </p>
   );
 }
@@ -72,17 +82,16 @@ export function Remarks({
 }
 
 export function Checks({ checks, view, words }: { checks: readonly Check[] } & Shown) {
+  const texts = useTexts(planSheet);
   const broken = checks.filter(({ ok }) => !ok);
   const held = checks.length - broken.length;
   return (
     <section class="plan-checks">
-      <h3>Checks</h3>
-      <p class="quiet">Nothing is adjusted for you: a check that does not hold is yours to decide.</p>
+      <h3>{texts.checks}</h3>
+      <p class="quiet">{texts.nothingAdjusted}</p>
       {broken.length > 0 && <CheckList checks={broken} view={view} words={words} />}
       <details>
-        <summary>
-          {held} {held === 1 ? "check holds" : "checks hold"}
-        </summary>
+        <summary>{texts.held(held)}</summary>
         <CheckList checks={checks.filter(({ ok }) => ok)} view={view} words={words} />
       </details>
     </section>
@@ -90,9 +99,10 @@ export function Checks({ checks, view, words }: { checks: readonly Check[] } & S
 }
 
 export function Steps({ steps, view }: { steps: readonly Phrase[]; view: LengthView }) {
+  const texts = useTexts(planSheet);
   return (
     <section class="plan-steps">
-      <h3>In this order</h3>
+      <h3>{texts.steps}</h3>
       <ol>
         {steps.map((step) => (
           <li key={phraseText(step)}>
@@ -105,10 +115,12 @@ export function Steps({ steps, view }: { steps: readonly Phrase[]; view: LengthV
 }
 
 export function BeforeYouStart({ cautions, words }: { cautions: readonly string[]; words: PlanWords }) {
+  const texts = useTexts(planSheet);
   return (
     <section class="plan-cautions">
       <h3>
-        Before you start<span class="only-on-paper">: read each on the safety page, then tick it</span>
+        {texts.beforeYouStart}
+        <span class="only-on-paper">{texts.tickEach}</span>
       </h3>
       <ul>
         {cautions.map((id) => (
@@ -121,12 +133,10 @@ export function BeforeYouStart({ cautions, words }: { cautions: readonly string[
   );
 }
 
-const readingHeads = ["mm", "inch", "nearest 1/64 in (off by mm)"] as const;
-
 /** Columns of a scribe list for one setting in all views; on paper the one that is chosen is enough. */
-export const settingColumns = (view: LengthView) => ({
-  heads: readingHeads,
-  offPaper: readingHeads.filter((_, index) => index !== lengthViews.indexOf(view)),
+export const settingColumns = ({ scribe }: typeof planSheet, view: LengthView) => ({
+  heads: scribe.readings,
+  offPaper: scribe.readings.filter((_, index) => index !== lengthViews.indexOf(view)),
   cells: ({ distance, inch, fraction, fractionError }: Readings): readonly ComponentChildren[] => [
     <strong key="mm">{formatNumber(distance, 2)}</strong>,
     formatNumber(inch, 3),

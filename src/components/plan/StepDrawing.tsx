@@ -1,5 +1,7 @@
 import type { FlatChain } from "../../lib/part/flatten.ts";
 import { fold } from "../../lib/part/fold.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { Paper, paperWidth, spot } from "../figures/pen.tsx";
 import { onPaper, sectionPath } from "../figures/section.ts";
 
@@ -8,6 +10,7 @@ const tallest = 90;
 
 /** The part in section as one step of the order leaves it, and, ghosted, as it came to the brake. */
 export function StepDrawing({ chain, made, bend }: { chain: FlatChain; made: ReadonlySet<string>; bend: string }) {
+  const texts = useTexts(planSheet);
   const turned = (also: boolean) => chain.bends.map(({ id }) => (made.has(id) || (also && id === bend) ? 1 : 0));
   /** Bends that are still flat are left out of what is folded, so each is put back in its place. */
   const section = (also: boolean) => {
@@ -31,7 +34,7 @@ export function StepDrawing({ chain, made, bend }: { chain: FlatChain; made: Rea
   const at = after.bends.find((each) => each?.id === bend);
   const mark = at && onPaper(view, at.centre.x, at.centre.z);
   return (
-    <Paper height={height} title={`The part in section after bend ${bend}`}>
+    <Paper height={height} title={texts.drawing.afterBend(bend)}>
       <path class="sheet-ghost" d={sectionPath(before, thickness, view)} />
       <path class="sheet" d={sectionPath(after, thickness, view)} />
       {mark && <circle class="thin" cx={mark.x.toFixed(1)} cy={mark.y.toFixed(1)} r={10} />}

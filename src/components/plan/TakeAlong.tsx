@@ -1,6 +1,8 @@
 import { useRef } from "preact/hooks";
 import type { FullSize } from "../../lib/part/drawing.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { saveFile } from "./save-file.ts";
 
 /** `Box with lid` as the name of a file, without what some systems refuse. */
@@ -14,6 +16,7 @@ function fileName(name: string, ending: string): string {
 
 /** What the flat layout is good for away from this page; few want it, so it is fetched when it is asked for. */
 export function TakeAlong({ sheet, view }: { readonly sheet: () => Promise<FullSize>; readonly view: LengthView }) {
+  const texts = useTexts(planSheet);
   const opener = useRef<HTMLButtonElement>(null);
   const open = async () => {
     const { openTemplate } = await import("./template-view.tsx");
@@ -27,10 +30,10 @@ export function TakeAlong({ sheet, view }: { readonly sheet: () => Promise<FullS
   return (
     <div class="take-along not-on-paper needs-script">
       <button type="button" ref={opener} onClick={() => void open()}>
-        Print template 1:1
+        {texts.printTemplate}
       </button>
       <button type="button" onClick={() => void download()}>
-        Download flat drawing (SVG, true mm)
+        {texts.downloadFlat}
       </button>
     </div>
   );

@@ -34,7 +34,9 @@ export function wholeExtent(solid: Solid, steps: readonly FoldingStep[], view: V
   return extentOf(solid, states, view, allRound);
 }
 
-const compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
-
-/** The side of the part that is nearest to the viewer, in words. */
-export const seenFrom = (from: number): string => compass[Math.round(from / 45) % compass.length] as string;
+/**
+ * The side of the part that is nearest to the viewer, in words.
+ * @param compass - the eight of them, clockwise from the north
+ */
+export const seenFrom = (from: number, compass: readonly string[]): string =>
+  compass[Math.round(from / 45) % compass.length] as string;

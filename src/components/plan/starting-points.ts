@@ -1,10 +1,16 @@
 import type { Raw } from "../../lib/inputs.ts";
+import type { plan } from "../../texts/en/plan.ts";
+
+interface StartingPoint {
+  /** Its name and what it is in words are in the texts of the plan. */
+  readonly id: keyof typeof plan.startingPoints;
+  readonly raw: Raw;
+}
 
 /** Shapes to start from: each is a whole form, to be changed field by field. */
-export const startingPoints: readonly { readonly name: string; readonly words: string; readonly raw: Raw }[] = [
+export const startingPoints: readonly StartingPoint[] = [
   {
-    name: "Flat",
-    words: "a plate with holes",
+    id: "flat",
     raw: {
       name: "Plate",
       width: "80mm",
@@ -13,8 +19,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "Angle",
-    words: "one bend",
+    id: "angle",
     raw: {
       name: "Angle",
       width: "60mm",
@@ -24,8 +29,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "Channel",
-    words: "two bends the same way",
+    id: "channel",
     raw: {
       name: "Channel",
       width: "120mm",
@@ -36,8 +40,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "Z",
-    words: "two bends, one each way",
+    id: "z",
     raw: {
       name: "Z bracket",
       width: "60mm",
@@ -48,8 +51,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "Hat",
-    words: "a channel with flanges outwards",
+    id: "hat",
     raw: {
       name: "Hat",
       width: "100mm",
@@ -60,8 +62,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "J",
-    words: "a lip at the end and a folded edge",
+    id: "j",
     raw: {
       name: "J hook",
       width: "50mm",
@@ -72,8 +73,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "Tray",
-    words: "an open box",
+    id: "tray",
     raw: {
       name: "Tray",
       width: "200mm",
@@ -86,8 +86,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "Box with lid flanges",
-    words: "an open box, its rim turned in",
+    id: "box",
     raw: {
       name: "Box",
       width: "160mm",
@@ -100,8 +99,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "Tube",
-    words: "rolled, with a grooved seam",
+    id: "tube",
     raw: {
       kind: "tube",
       name: "Tube",
@@ -114,8 +112,7 @@ export const startingPoints: readonly { readonly name: string; readonly words: s
     },
   },
   {
-    name: "Cone",
-    words: "rolled, its lap spot-welded",
+    id: "cone",
     raw: {
       kind: "cone",
       name: "Funnel",

@@ -4,6 +4,8 @@ import { type FullSize, type LayerId, layers, lineStyles, type Mark, pathData } 
 import type { FlatPoint } from "../../lib/part/flatten.ts";
 import { barLength, overlap, type PaperId, papers, type Tile, type Tiling, tileHead, tiling } from "../../lib/part/template.ts";
 import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
+import { planTemplate } from "../../texts/en/plan-template.ts";
 
 const layerIds = Object.keys(layers) as LayerId[];
 
@@ -117,14 +119,13 @@ function CutMarks({ tile: { joins }, size: { width, height } }: { tile: Tile; si
   return <path class="cut-marks" d={lines.join("")} fill="none" stroke="#000" stroke-width="0.18" stroke-dasharray="4 2" />;
 }
 
-const numberWords = ({ row, column }: Tile, { rows, columns }: Tiling) => `row ${row} of ${rows}, column ${column} of ${columns}`;
-
 function Sheet({ sheet, tiles, tile }: { sheet: FullSize; tiles: Tiling; tile: Tile }) {
+  const texts = useTexts(planTemplate);
   const { width, height } = tiles;
   const size = { width, height };
   const place: Put = ({ x, y }) => ({ x: x - tile.x, y: height - (y - tile.y) });
   const whole = height + tileHead;
-  const number = numberWords(tile, tiles);
+  const number = texts.place(tile.row, tiles.rows, tile.column, tiles.columns);
   return (
     <svg
       class="tile"
@@ -132,7 +133,7 @@ function Sheet({ sheet, tiles, tile }: { sheet: FullSize; tiles: Tiling; tile: T
       width={`${width}mm`}
       height={`${whole}mm`}
       role="img"
-      aria-label={`Template of ${sheet.name}, ${number}`}
+      aria-label={texts.sheet(sheet.name, number)}
     >
       <rect width={width} height={whole} fill="#fff" />
       <Words x={0} y={4} size={4}>
@@ -142,11 +143,11 @@ function Sheet({ sheet, tiles, tile }: { sheet: FullSize; tiles: Tiling; tile: T
         {`${sheet.face.charAt(0).toUpperCase()}${sheet.face.slice(1)}, ${number}.`}
       </Words>
       <Words x={0} y={12.4}>
-        {tiles.tiles.length > 1 ? "Cut along the dashed lines; join outline to outline." : "Glue it on, outline to edge."}
+        {tiles.tiles.length > 1 ? texts.cut : texts.glue}
       </Words>
       <Bar x={width - barLength - 0.5} y={5} />
       <Words x={width - barLength - 0.5} y={8.4}>
-        {`This bar is ${barLength} mm. If it is not, print at 100 %, not fitted.`}
+        {texts.bar(barLength)}
       </Words>
       {/* biome-ignore lint/a11y/noSvgWithoutTitle: it is part of the picture it stands in, which is named */}
       <svg x="0" y={tileHead} width={width} height={height} viewBox={`0 0 ${width} ${height}`}>
@@ -161,6 +162,7 @@ function Sheet({ sheet, tiles, tile }: { sheet: FullSize; tiles: Tiling; tile: T
 
 /** Which sheet shows what, small. */
 function Overview({ sheet, tiles }: { sheet: FullSize; tiles: Tiling }) {
+  const texts = useTexts(planTemplate);
   const xs = tiles.tiles.flatMap(({ x }) => [x, x + tiles.width]);
   const ys = tiles.tiles.flatMap(({ y }) => [y, y + tiles.height]);
   const [left, top] = [Math.min(...xs), Math.max(...ys)];
@@ -168,12 +170,7 @@ function Overview({ sheet, tiles }: { sheet: FullSize; tiles: Tiling }) {
   const place: Put = ({ x, y }) => ({ x: x - left, y: top - y });
   const hair = Math.max(wide, deep) / 200;
   return (
-    <svg
-      class="tile-map"
-      viewBox={`0 0 ${wide} ${deep}`}
-      role="img"
-      aria-label={`How ${tiles.rows} × ${tiles.columns} sheets lie on the part`}
-    >
+    <svg class="tile-map" viewBox={`0 0 ${wide} ${deep}`} role="img" aria-label={texts.overview(tiles.rows, tiles.columns)}>
       <g fill="#fff" fill-opacity="0.7" stroke="#777" stroke-width={hair}>
         {tiles.tiles.map(({ x, y, row, column }) => {
           const corner = place({ x, y: y + tiles.height });
@@ -185,8 +182,6 @@ function Overview({ sheet, tiles }: { sheet: FullSize; tiles: Tiling }) {
   );
 }
 
-const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? "" : "s"}`;
-
 interface Props {
   readonly sheet: FullSize;
   readonly view: LengthView;
@@ -194,6 +189,7 @@ interface Props {
 }
 
 function TemplateView({ sheet, view, close }: Props) {
+  const texts = useTexts(planTemplate);
   const [paper, setPaper] = useState<PaperId>("a4");
   const heading = useRef<HTMLHeadingElement>(null);
   const tiles = tiling(sheet, paper);
@@ -211,22 +207,26 @@ function TemplateView({ sheet, view, close }: Props) {
     <main class="page template-page">
       <div class="not-on-paper">
         <h1 tabIndex={-1} ref={heading}>
-          Template, full size: {sheet.name || "part without a name"}
+          {texts.title(sheet.name || texts.withoutName)}
         </h1>
         <p>
-          Print it on {papers[paper].name} at 100 %, without “fit to page”, and hold a rule against the 100 mm bar of every sheet
-          before you glue. The blank is {size(sheet.width)} × {size(sheet.depth)}: {counted(used.length, "sheet")},{" "}
-          {counted(tiles.rows, "row")} of {counted(tiles.columns, "column")}
-          {used.length < tiles.tiles.length && ", empty ones left out"}.
+          {texts.howToPrint(papers[paper].name)}{" "}
+          {texts.blank(
+            size(sheet.width),
+            size(sheet.depth),
+            used.length,
+            tiles.rows,
+            tiles.columns,
+            used.length < tiles.tiles.length,
+          )}
         </p>
         <p>
-          Paper moves with damp and glue by some tenths of a millimetre (common practice). Prick the hole centres and the ends of
-          the lines through it, and scribe from the datum edges what must be better than that.
-          {sheet.drawing["sight-lines"].length > 0 && " Sight lines of bends down belong on the back."}
+          {texts.paperMoves}
+          {sheet.drawing["sight-lines"].length > 0 && ` ${texts.linesOnBack}`}
         </p>
         <div class="template-actions">
           <fieldset class="switch">
-            <legend class="for-ears">Paper</legend>
+            <legend class="for-ears">{texts.paper}</legend>
             {(Object.keys(papers) as PaperId[]).map((id) => (
               <label key={id}>
                 <input type="radio" name="template-paper" value={id} checked={paper === id} onChange={() => setPaper(id)} />
@@ -235,10 +235,10 @@ function TemplateView({ sheet, view, close }: Props) {
             ))}
           </fieldset>
           <button type="button" class="button first" onClick={() => print()}>
-            Print {counted(used.length, "sheet")}
+            {texts.print(used.length)}
           </button>
           <button type="button" onClick={close}>
-            Back to the plan
+            {texts.back}
           </button>
         </div>
         {tiles.tiles.length > 1 && <Overview sheet={sheet} tiles={tiles} />}

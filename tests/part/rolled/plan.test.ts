@@ -221,7 +221,7 @@ describe("an address without a kind", () => {
 });
 
 test.each(startingPoints.filter(({ raw }) => raw.kind !== undefined))(
-  "every check holds of the starting point “$name”",
+  "every check holds of the starting point “$id”",
   ({ raw }) => {
     expect(rolled(raw).checks.filter(({ ok }) => !ok)).toEqual([]);
   },

@@ -1,0 +1,101 @@
+/** The page that plans a part: its form, what can be done with a plan, the picture of the folding. */
+export const plan = {
+  title: "Plan a part",
+  description:
+    "From the drawing of a folded or rolled part to its blank: size, scribe list, hole centres, finished sizes with their ±, practice pieces, checks and cautions, on one sheet.",
+  lead: "Enter the finished sizes from the drawing. The plan says how big the blank is and where every line and hole goes on it, so that the part comes out to size. Everything you enter is in the address of this page: a link is the file.",
+  notLive:
+    "Scripts are off, so the fields do nothing: this is a worked example, and the same plan can be had with the command line.",
+  failed: "The form could not be loaded. Load the page again; this plan is a worked example.",
+
+  startFrom: "Start from",
+  startingPoints: {
+    flat: { name: "Flat", words: "a plate with holes" },
+    angle: { name: "Angle", words: "one bend" },
+    channel: { name: "Channel", words: "two bends the same way" },
+    z: { name: "Z", words: "two bends, one each way" },
+    hat: { name: "Hat", words: "a channel with flanges outwards" },
+    j: { name: "J", words: "a lip at the end and a folded edge" },
+    tray: { name: "Tray", words: "an open box" },
+    box: { name: "Box with lid flanges", words: "an open box, its rim turned in" },
+    tube: { name: "Tube", words: "rolled, with a grooved seam" },
+    cone: { name: "Cone", words: "rolled, its lap spot-welded" },
+  },
+  goOn: (name: string) => `Go on with “${name}”, the last plan on this device`,
+  withoutName: "Part without a name",
+
+  groups: {
+    part: "The part",
+    sheet: "The sheet",
+    base: "The base",
+    tube: "The tube",
+    cone: "The cone",
+    seam: "The seam",
+    legs: "Legs",
+    sideLegs: "Legs on west and east",
+    edges: "Folded edges",
+    corners: "Corners",
+    holes: "Holes",
+    cutouts: "Square, rectangular and slotted holes, hole circles",
+    attachments: "Pieces spot-welded to it",
+    bendData: "Bend data",
+    marking: "Marking",
+  },
+
+  print: "Print the plan",
+  copyLink: "Copy link to this plan",
+  saveFile: "Save part file",
+  openFile: "Open part file",
+  /** After the message that says what is wrong with a file. */
+  unchanged: "The plan here is unchanged.",
+  editOnDrawing: "Edit on the drawing",
+
+  stale: "Plan for the last good values.",
+  noPlanYet: "No plan yet.",
+  fieldsToMend: (count: number) => (count === 1 ? "One field needs another value:" : `${count} fields need another value:`),
+
+  saved: {
+    name: "Plans on this device",
+    keep: "Keep this plan on the device",
+    kept: (name: string) => `“${name}” is kept on this device.`,
+    removed: (name: string) => `“${name}” is removed.`,
+    undo: (name: string) => `Undo: bring back “${name}”`,
+    back: (name: string) => `“${name}” is back.`,
+    remove: (name: string) => `Remove “${name}” from this device`,
+    troubles: {
+      off: "This browser keeps nothing for this site: save the part file, or keep the link.",
+      newer: "The plans on this device were kept by a newer handbook. Load this page again.",
+      unreadable: "The list of plans on this device could not be read. It was put aside, not deleted.",
+    },
+    full: "There is no room on this device, or storage is switched off: save the part file instead.",
+  },
+
+  folding: {
+    title: "How it is folded",
+    before: (steps: number) => `Flat, before step 1 of ${steps}.`,
+    step: (step: number, steps: number, what: string) => `Step ${step} of ${steps}: ${what}.`,
+    finished: "Finished.",
+    done: (percent: number) => `${percent} % of it done.`,
+    play: "Play",
+    playAgain: "Play again",
+    pause: "Pause",
+    back: "Back",
+    backOne: "Back one step",
+    next: "Next",
+    nextStep: "Next step",
+    soFar: "Folded so far",
+    walk: "Walk round it",
+    seenFrom: (side: string) => `seen from the ${side}`,
+    /** Of the picture: the part, the side it is seen from, where its folding stands. */
+    picture: (name: string, side: string, where: string) => `${name} from the ${side}. ${where}`,
+    /** Clockwise from the north. */
+    compass: ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"],
+    flat: (name: string) => `${name}, flat`,
+    after: (name: string, done: number, steps: number) => `${name}, after ${done} of ${steps} steps`,
+    inOrder: "In the order of this plan.",
+    inUsualOrder: "In the usual order for such shapes, which has not been held against this shop’s brake.",
+    note: "The base stays level here; at the brake the leaf swings up, so the sheet is turned over for a bend down.",
+    finishedPicture: (name: string) => `${name}, finished, seen from the south-east`,
+    finishedCaption: "The finished part, seen from the south-east.",
+  },
+};
