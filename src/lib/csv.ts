@@ -5,9 +5,13 @@ const byteOrderMark = "\uFEFF";
  * (OWASP ASVS 5.0, 1.2.10: `=`, `+`, `-`, `@`, tab and the zero character at the start), a plain number does not.
  * The wide forms of these signs and signs behind spaces count too, because some programs read them alike.
  */
-function cellText(cell: string | number): string {
+function harmless(cell: string | number): string {
   if (typeof cell === "number" || /^-?\d+(\.\d+)?$/.test(cell)) return String(cell);
-  const safe = /^[\s\p{Cc}]*[=+\-@＝＋－＠−]|^\p{Cc}/u.test(cell) ? `'${cell}` : cell;
+  return /^[\s\p{Cc}]*[=+\-@＝＋－＠−]|^\p{Cc}/u.test(cell) ? `'${cell}` : cell;
+}
+
+function csvCell(cell: string | number): string {
+  const safe = harmless(cell);
   return /[",;\t\r\n]|^\s|\s$/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
@@ -16,5 +20,10 @@ function cellText(cell: string | number): string {
  * Cells that would be formulas are made harmless.
  */
 export function safeCsv(rows: readonly (readonly (string | number)[])[]): string {
-  return byteOrderMark + rows.map((row) => `${row.map(cellText).join(",")}\r\n`).join("");
+  return byteOrderMark + rows.map((row) => `${row.map(csvCell).join(",")}\r\n`).join("");
+}
+
+/** Rows as tab-separated text for the clipboard, harmless in the same way. */
+export function safeTabs(rows: readonly (readonly (string | number)[])[]): string {
+  return rows.map((row) => row.map((cell) => harmless(cell).replace(/\s+/g, " ")).join("\t")).join("\n");
 }

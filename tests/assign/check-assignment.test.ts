@@ -176,6 +176,7 @@ describe("what it names", () => {
     expect(found.map(([field]) => field)).toEqual([
       "title",
       "course",
+      "questions.0.asked",
       "questions.0.calculator",
       "questions.1.fixed.a",
       "questions.1.fixed.b",

@@ -6,7 +6,7 @@ import type { Assignment } from "../../src/lib/assign/definition.ts";
 import { printedSheets } from "../../src/lib/assign/printed-sheet.ts";
 import { qtiFiles } from "../../src/lib/assign/qti.ts";
 import { element, escapeXml, xmlFile } from "../../src/lib/assign/xml.ts";
-import { safeCsv } from "../../src/lib/csv.ts";
+import { safeCsv, safeTabs } from "../../src/lib/csv.ts";
 import { bracket, catalogue, question, worksheetById } from "./shared.ts";
 import { everyNode, type Node, readXml } from "./xml-reader.ts";
 
@@ -72,6 +72,15 @@ describe("comma-separated text", () => {
   });
 });
 
+test("a table for the clipboard is harmless too, and stays one line a row", () => {
+  expect(
+    safeTabs([
+      ["=1+1", "a\tb\nc"],
+      ["-2.5", 3],
+    ]),
+  ).toBe("'=1+1\ta b c\n-2.5\t3");
+});
+
 describe("the answer key", () => {
   const rows = answerKey(bracket, students, worksheetById, catalogue);
 
@@ -93,6 +102,35 @@ describe("the answer key", () => {
     expect(first?.slice(0, 7)).toEqual(["s-1001", "Doe, Jo", "1.25 mm", "3.5 mm", "20 mm", "76.783", "3.217"]);
     expect(second?.slice(0, 5)).toEqual(["s-1002", "", "1.25 mm", "2 mm", "26 mm"]);
     expect(first).toHaveLength(head?.length ?? 0);
+  });
+
+  test("keeps its columns where the numbers of some hide an input of others", () => {
+    // A round hole has a diameter, a square one a width.
+    const mixed: Assignment = {
+      ...bracket,
+      questions: [
+        question("punch-load", {
+          varied: {
+            shape: { choices: ["round", "square"] },
+            diameter: { choices: ["5mm", "6mm"] },
+            width: { choices: ["7mm", "8mm"] },
+          },
+          asked: [{ output: "force", tolerance: "rounding" }],
+        }),
+      ],
+    };
+    const many = Array.from({ length: 8 }, (_, index) => ({ id: `s${index}`, note: "" }));
+    const [head = [], ...lines] = readCsv(answerKeyCsv(answerKey(mixed, many, worksheetById, catalogue)));
+    expect(head).toHaveLength(6);
+    const [shape, diameter, width] = ["Shape", "Hole diameter", "Hole width"].map((label) =>
+      head.findIndex((name) => name.includes(label)),
+    );
+    expect(new Set(lines.map((line) => line[shape ?? -1])).size).toBe(2);
+    for (const line of lines) {
+      expect(line).toHaveLength(6);
+      const round = line[shape ?? -1] === "round";
+      expect([line[diameter ?? -1] !== "", line[width ?? -1] !== ""]).toEqual([round, !round]);
+    }
   });
 
   test("says why where a student has none, and keeps the others", () => {

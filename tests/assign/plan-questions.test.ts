@@ -249,7 +249,7 @@ describe("usual slips", () => {
   ] as const)("%s", (_, place, value, slip) => expect(answer(place, value())).toMatchObject({ kind: "slip", slip }));
 
   test("the right answer is right, to the tolerance", () => {
-    expect(answer(0, right(0) + 0.09)).toEqual({ kind: "right" });
+    expect(answer(0, right(0) + 0.09)).toEqual({ kind: "right", within: true });
     expect(answer(4, 2)).toEqual({ kind: "right" });
     expect(answer(4, 3)).toEqual({ kind: "wrong" });
   });

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { readClassList } from "../../src/lib/assign/class-list.ts";
 import { readCodes } from "../../src/lib/assign/read-codes.ts";
 import { resultCode } from "../../src/lib/assign/result-code.ts";
+import { resultsCsv } from "../../src/lib/assign/results-csv.ts";
 import { bracket } from "./shared.ts";
 
 const { students } = readClassList("s-1001;Roe\nDana Öz;\nZoë B;\ns-4");
@@ -111,5 +112,14 @@ Message-ID: <550e8400-e29b-41d4-a716-446655440000> state-of-the-art work this wi
     const before = performance.now();
     expect(readCodes(bracket, many, text).handedIn).toHaveLength(1000);
     expect(performance.now() - before).toBeLessThan(4000);
+  });
+});
+
+describe("the table of who is done", () => {
+  test("has a line for each student of the list", () => {
+    const text = [code("s-1001", "right", "right"), code("Zoë B", "right", "tried")].join("\n");
+    expect(resultsCsv(bracket, students, read(text))).toBe(
+      "\uFEFFStudent,Note,Code,Questions right,1,2\r\ns-1001,Roe,done,2,right,right\r\nDana Öz,,no code,,,\r\nZoë B,,in part,1,right,tried\r\ns-4,,no code,,,\r\n",
+    );
   });
 });

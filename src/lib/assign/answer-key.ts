@@ -7,7 +7,7 @@ import type { QuantityOutput } from "../worksheet.ts";
 import { plainAnswer } from "./check-answer.ts";
 import type { Student } from "./class-list.ts";
 import type { Assignment } from "./definition.ts";
-import { type OwnQuestion, ownQuestions, viewOf, type WorksheetOf } from "./own-question.ts";
+import { type AskedAnswer, type Given, type OwnQuestion, ownQuestions, viewOf, type WorksheetOf } from "./own-question.ts";
 import { shownStep } from "./tolerance.ts";
 
 /** One student's questions, or why they cannot be worked out. */
@@ -51,26 +51,64 @@ export function answerFigures(output: QuantityOutput, right: number, view: Lengt
   return Number(text) === 0 ? text.replace("-", "") : text;
 }
 
-const headed = (number: number, label: string, unit = "") => `${number}. ${label}${unit === "" ? "" : ` [${unit}]`}`;
+/** One column of a key: an own number or an answer, of one question. */
+export interface KeyColumn {
+  /** Of the question, from 0. */
+  readonly index: number;
+  readonly label: string;
+  /** The question it belongs to, as one student has it. */
+  readonly own: OwnQuestion;
+  /** Path of a number of one's own; otherwise `asked` is the place of an answer. */
+  readonly path?: string;
+  readonly asked?: number;
+}
 
 /**
- * The answer key as a table for a spreadsheet: student, what stands beside the id, then for each question the numbers that
- * are the student's own and the answers, each with its unit in the head of its column.
+ * The columns of a key, question by question. A number that only some students are given, because another of theirs hides
+ * its input, has its column too.
  */
-export function answerKeyCsv(rows: readonly KeyRow[], view: LengthView = "mm"): string {
-  const model = rows.find(({ problem }) => !problem)?.questions ?? [];
-  const head = model.flatMap(({ number, question, given, asked }) => [
-    ...given.filter(({ own }) => own).map(({ label }) => headed(number, label)),
-    ...asked.map(({ output }) => headed(number, output.label, answerUnit(output, viewOf(question, view)))),
-  ]);
-  const lines = rows.map(({ student, questions, problem }) => [
-    student.id,
-    student.note,
-    ...(problem ? [problem.message] : []),
-    ...questions.flatMap(({ question, given, asked }) => [
-      ...given.filter(({ own }) => own).map(({ text }) => text),
-      ...asked.map(({ output, right }) => answerFigures(output, right, viewOf(question, view))),
-    ]),
-  ]);
-  return safeCsv([["Student", "Note", ...head], ...lines]);
+export function keyColumns(rows: readonly KeyRow[]): KeyColumn[] {
+  const good = rows.filter(({ problem }) => !problem);
+  const [model] = good;
+  return (model?.questions ?? []).flatMap((own, index): KeyColumn[] => {
+    const numbers = new Map<string, KeyColumn>();
+    for (const { questions } of good)
+      for (const { path, label, own: isOwn } of questions[index]?.given ?? [])
+        if (isOwn && !numbers.has(path)) numbers.set(path, { index, label, own, path });
+    return [...numbers.values(), ...own.asked.map(({ output }, asked) => ({ index, label: output.label, own, asked }))];
+  });
 }
+
+/** What a student has at a column: the text of an own number, or the answer; undefined where they have none. */
+export function keyCell(row: KeyRow, { index, path, asked }: KeyColumn): Given | AskedAnswer | undefined {
+  const question = row.questions[index];
+  return asked === undefined ? question?.given.find((each) => each.path === path) : question?.asked[asked];
+}
+
+const isAnswer = (cell: Given | AskedAnswer): cell is AskedAnswer => "right" in cell;
+
+/** The cells of an answer key, each column with its unit in its head. */
+export function answerKeyCells(rows: readonly KeyRow[], view: LengthView = "mm"): string[][] {
+  const columns = keyColumns(rows);
+  const viewAt = ({ own }: KeyColumn) => viewOf(own.question, view);
+  const head = columns.map((column) => {
+    const asked = column.asked === undefined ? undefined : column.own.asked[column.asked];
+    const unit = asked ? answerUnit(asked.output, viewAt(column)) : "";
+    return `${column.own.number}. ${column.label}${unit === "" ? "" : ` [${unit}]`}`;
+  });
+  const lines = rows.map((row) => [
+    row.student.id,
+    row.student.note,
+    ...(row.problem
+      ? [row.problem.message]
+      : columns.map((column) => {
+          const cell = keyCell(row, column);
+          if (!cell) return "";
+          return isAnswer(cell) ? answerFigures(cell.output, cell.right, viewAt(column)) : cell.text;
+        })),
+  ]);
+  return [["Student", "Note", ...head], ...lines];
+}
+
+/** The answer key as a table for a spreadsheet: student, what stands beside the id, then own numbers and answers. */
+export const answerKeyCsv = (rows: readonly KeyRow[], view: LengthView = "mm"): string => safeCsv(answerKeyCells(rows, view));

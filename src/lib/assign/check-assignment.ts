@@ -219,12 +219,6 @@ function checkQuestion(
     if (read) steps[path] = read;
   }
 
-  if (question.asked.length === 0 || question.asked.length > limits.asked)
-    refuse(
-      "asked",
-      question.asked.length,
-      say`A question asks for 1 to ${limits.asked} answers; here are ${question.asked.length}.`,
-    );
   question.asked.forEach((asked, place) => {
     attempt(() => askedOutput(sheet, asked, `${field}.asked.${place}`));
     if (question.asked.findIndex(({ output }) => output === asked.output) !== place)
@@ -235,6 +229,45 @@ function checkQuestion(
   const { problems: found, ...tried } = tryCombinations(question, index, sheet, steps, worksheetOf, catalogue, samples);
   problems.push(...found);
   return tried;
+}
+
+/**
+ * What is wrong with an assignment whatever its calculators are: title, course, text, how many questions and answers. A
+ * student's page asks for no more, because their own numbers are worked through there in any case.
+ */
+export function frameProblems({ title, course, intro, questions }: Assignment): InputError[] {
+  const checks: (() => void)[] = [
+    () => checkLength("title", "Title", title, limits.title, 1),
+    () => checkId("course", course),
+    () => checkLength("intro", "Text of the assignment", intro ?? "", limits.intro),
+    () => {
+      const count = questions.length;
+      if (count === 0 || count > limits.questions)
+        throw new InputError(
+          "questions",
+          count,
+          say`An assignment has 1 to ${limits.questions} questions; this one has ${count}.`,
+        );
+    },
+    ...questions.map((question, index) => () => {
+      const { length } = question.asked;
+      if (length === 0 || length > limits.asked)
+        throw new InputError(
+          `questions.${index}.asked`,
+          length,
+          say`A question asks for 1 to ${limits.asked} answers; here are ${length}.`,
+        );
+    }),
+  ];
+  return checks.flatMap((check) => {
+    try {
+      check();
+      return [];
+    } catch (error) {
+      if (error instanceof InputError) return [error];
+      throw error;
+    }
+  });
 }
 
 /**
@@ -252,24 +285,7 @@ export function checkAssignment(
   catalogue: Catalogue,
   samples = 200,
 ): AssignmentCheck {
-  const problems: InputError[] = [];
-  const attempt: Attempt = (check) => {
-    try {
-      return check();
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      problems.push(error);
-      return undefined;
-    }
-  };
-  attempt(() => checkLength("title", "Title", assignment.title, limits.title, 1));
-  attempt(() => checkId("course", assignment.course));
-  attempt(() => checkLength("intro", "Text of the assignment", assignment.intro ?? "", limits.intro));
-  const count = assignment.questions.length;
-  if (count === 0 || count > limits.questions)
-    problems.push(
-      new InputError("questions", count, say`An assignment has 1 to ${limits.questions} questions; this one has ${count}.`),
-    );
+  const problems = frameProblems(assignment);
   const tried = assignment.questions
     .slice(0, limits.questions)
     .map((question, index) => checkQuestion(question, index, worksheetOf, catalogue, samples, problems));

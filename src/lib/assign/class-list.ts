@@ -21,6 +21,8 @@ export interface ClassList {
   readonly heading?: string;
   /** How many columns the longest line has. */
   readonly columns: number;
+  /** Cells of the first student's line, to tell the columns apart. */
+  readonly firstCells: readonly string[];
 }
 
 /** Cells of one line, divided by tabs, semicolons or commas, whichever comes first in that order; quotes as in CSV. */
@@ -75,5 +77,6 @@ export function readClassList(text: string, column = 0): ClassList {
     }
   }
   const columns = written.reduce((most, { cells }) => Math.max(most, cells.length), 0);
-  return { students, problems, columns, ...(heading ? { heading: heading.line } : {}) };
+  const firstCells = written.find((each) => each !== heading)?.cells ?? [];
+  return { students, problems, columns, firstCells, ...(heading ? { heading: heading.line } : {}) };
 }

@@ -38,6 +38,8 @@ interface Piece {
 
 const joined = (pieces: readonly Piece[]) => pieces.map(({ text }) => text.replaceAll("-", "")).join("");
 
+const typedIn = (pieces: readonly Piece[]) => pieces.map(({ text }) => text).join(" ");
+
 /** Signs that mail and word processors put in, and all dashes made one. */
 const plainLine = (line: string) =>
   line
@@ -83,14 +85,13 @@ function codesIn(assignment: Assignment, line: string): FoundCode[] {
   };
   const take = (some: readonly Piece[], read: ReadCode | undefined, problem?: InputError) => {
     for (const piece of some) used.add(piece);
-    const typed = some.map(({ text }) => text).join(" ");
-    found.push({ typed, at: some[0]?.at ?? 0, ...(read ? { read } : {}), ...(problem ? { problem } : {}) });
+    found.push({ typed: typedIn(some), at: some[0]?.at ?? 0, ...(read ? { read } : {}), ...(problem ? { problem } : {}) });
   };
   // What can be read goes first, so that a code with a fault in it does not run on into one without.
   for (const goodOnes of [true, false])
     for (const some of runs())
       try {
-        const read = readResultCode(assignment, joined(some));
+        const read = readResultCode(assignment, typedIn(some));
         if (goodOnes) take(some, read);
       } catch (error) {
         if (!(error instanceof InputError)) throw error;
