@@ -1,6 +1,6 @@
 /**
  * Tells the page that frames this one how tall it is, so that the frame needs no scroll bar of its own:
- * a message `{ type: "flat-to-formed:height", id, height }`, `id` being the calculator's and `height` in CSS pixels,
+ * a message `{ type: "flat-to-formed:height", id, height }`, `id` being the calculator's, or `task` for the page of an assignment, and `height` in CSS pixels,
  * sent once at the start and again whenever the height changes.
  *
  * In the course page:
@@ -10,7 +10,8 @@
  *       if (frame.contentWindow === source) frame.height = data.height;
  *   });
  */
-const id = document.querySelector<HTMLElement>("[data-calculator]")?.dataset.calculator;
+const named = document.querySelector<HTMLElement>("[data-calculator], [data-frame]");
+const id = named?.dataset.calculator ?? named?.dataset.frame;
 let told = 0;
 
 function tell(): void {

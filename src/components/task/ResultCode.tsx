@@ -1,0 +1,77 @@
+import { useEffect, useState } from "preact/hooks";
+import type { Assignment } from "../../lib/assign/definition.ts";
+import { resultCode } from "../../lib/assign/result-code.ts";
+import { task as words } from "../../texts/en/task.ts";
+import { CopyButton } from "../calculator/Elsewhere.tsx";
+import { Fold } from "../calculator/Fold.tsx";
+import type { Code } from "../plan/qr.ts";
+import type { Standing } from "./answers.ts";
+
+interface Props {
+  readonly assignment: Assignment;
+  readonly student: string;
+  readonly standing: Standing;
+}
+
+/** The code on a screen, for the instructor's phone. */
+function Scan({ text }: { readonly text: string }) {
+  const [code, setCode] = useState<Code>();
+  useEffect(() => {
+    let wanted = true;
+    void import("../plan/qr.ts").then(({ codeOf }) => wanted && setCode(codeOf(text)));
+    return () => {
+      wanted = false;
+    };
+  }, [text]);
+  return code ? (
+    <svg
+      class="task-scan"
+      viewBox={`0 0 ${code.size} ${code.size}`}
+      role="img"
+      aria-label={words.scanLabel}
+      shape-rendering="crispEdges"
+    >
+      <path class="code-ground" d={`M0 0h${code.size}v${code.size}H0z`} />
+      <path class="code-ink" d={code.path} />
+    </svg>
+  ) : null;
+}
+
+/** What a student hands in. */
+export function ResultCode({ assignment, student, standing }: Props) {
+  const { results, right, asked } = standing;
+  const code = resultCode(assignment, student, results);
+  const shown = (
+    <>
+      <p>
+        <output class="task-code">{code}</output>
+      </p>
+      <div class="actions not-on-paper">
+        <CopyButton text={() => code}>{words.copyCode}</CopyButton>
+      </div>
+      <Fold class="scan-fold not-on-paper" summary={words.scan}>
+        {() => <Scan text={`${student}: ${code}`} />}
+      </Fold>
+      <p class="help">{words.codeAbout}</p>
+    </>
+  );
+  if (right === asked)
+    return (
+      <section class="task-done" aria-labelledby="task-done">
+        <h2 id="task-done">{words.doneTitle}</h2>
+        <p>{words.doneLead}</p>
+        {shown}
+      </section>
+    );
+  if (results.every((each) => each === "untried")) return null;
+  return (
+    <Fold class="task-part not-on-paper" summary={words.partTitle}>
+      {() => (
+        <div class="task-done">
+          <p>{words.partLead}</p>
+          {shown}
+        </div>
+      )}
+    </Fold>
+  );
+}

@@ -1,0 +1,43 @@
+import { useLayoutEffect, useRef } from "preact/hooks";
+import type { Step } from "../../lib/worksheet.ts";
+import { task } from "../../texts/en/task.ts";
+import { english } from "../../texts/language.ts";
+import { loadWhenOpened, showWorking } from "../calculator/working.ts";
+
+interface Props {
+  /** Page of the calculator alone, which holds its formulas. */
+  readonly page: string;
+  readonly steps: readonly Step[];
+  /** With the student's numbers and the answer in them; otherwise letters alone. */
+  readonly withNumbers: boolean;
+}
+
+/**
+ * The formulas of a question, fetched when they are opened. What is fetched is no part of this form, so the place for it is
+ * made by hand.
+ */
+export function TaskWorking({ page, steps, withNumbers }: Props) {
+  const place = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const details = document.createElement("details");
+    details.className = "calculator-part task-working";
+    details.dataset.from = page;
+    const link = document.createElement("a");
+    Object.assign(link, { href: page, target: "_blank", rel: "noopener", textContent: task.workingPage });
+    const instead = document.createElement("p");
+    instead.append(`${task.workingElsewhere} `, link, ".");
+    details.append(document.createElement("summary"), instead);
+    place.current?.replaceChildren(details);
+    showWorking(details, steps, english);
+    loadWhenOpened(details);
+  }, [page, steps]);
+  useLayoutEffect(() => {
+    const details = place.current?.querySelector("details");
+    const [summary] = details?.children ?? [];
+    if (!details || !summary) return;
+    summary.textContent = withNumbers ? task.working : task.formulas;
+    details.classList.toggle("letters-only", !withNumbers);
+    if (withNumbers) details.open = true;
+  }, [page, steps, withNumbers]);
+  return <div ref={place} />;
+}
