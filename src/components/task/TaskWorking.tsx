@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Step } from "../../lib/worksheet.ts";
+import { useLanguage } from "../../texts/context.ts";
 import { task } from "../../texts/en/task.ts";
-import { english } from "../../texts/language.ts";
 import { loadWhenOpened, showWorking } from "../calculator/working.ts";
 
 interface Props {
@@ -17,6 +17,7 @@ interface Props {
  * made by hand.
  */
 export function TaskWorking({ page, steps, withNumbers }: Props) {
+  const language = useLanguage();
   const place = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const details = document.createElement("details");
@@ -28,9 +29,9 @@ export function TaskWorking({ page, steps, withNumbers }: Props) {
     instead.append(`${task.workingElsewhere} `, link, ".");
     details.append(document.createElement("summary"), instead);
     place.current?.replaceChildren(details);
-    showWorking(details, steps, english);
+    showWorking(details, steps, language);
     loadWhenOpened(details);
-  }, [page, steps]);
+  }, [page, steps, language]);
   useLayoutEffect(() => {
     const details = place.current?.querySelector("details");
     const [summary] = details?.children ?? [];
@@ -38,6 +39,6 @@ export function TaskWorking({ page, steps, withNumbers }: Props) {
     summary.textContent = withNumbers ? task.working : task.formulas;
     details.classList.toggle("letters-only", !withNumbers);
     if (withNumbers) details.open = true;
-  }, [page, steps, withNumbers]);
+  }, [page, steps, language, withNumbers]);
   return <div ref={place} />;
 }
