@@ -5,6 +5,8 @@ import type { Raw } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import { type Answer, runWorksheet, type Worksheet } from "../../lib/worksheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { display } from "../../texts/en/display.ts";
 import { lookOf } from "../calculator/Answer.tsx";
 import { contextOf, fieldLook, rangeText, storedText } from "../calculator/texts.ts";
 import { inputOf, otherInputs, textOf, withText } from "./fields.ts";
@@ -14,7 +16,6 @@ import { Phone } from "./Phone.tsx";
 import { Picker } from "./Picker.tsx";
 import { keyOfKeyboard, type PadKey, press } from "./pad.ts";
 import { phoneAddress } from "./phone.ts";
-import { texts } from "./texts.ts";
 import { shortName } from "./words.ts";
 
 export interface CalculateProps {
@@ -33,6 +34,7 @@ const patience = 1200;
 
 /** The calculator of one machine, fetched when it is asked for. */
 export function Calculate(props: CalculateProps) {
+  const texts = useTexts(display);
   const { id } = props;
   const [sheet, setSheet] = useState<Worksheet>();
   const [failed, setFailed] = useState(false);
@@ -64,6 +66,7 @@ function Answers({
   answer: Answer;
   view: LengthView;
 }) {
+  const texts = useTexts(display);
   return (
     <dl class="answers">
       {shows.map((key) => {
@@ -86,6 +89,7 @@ function Answers({
 }
 
 function Live({ id, catalogue, view, site, raw: typed, change, sheet }: CalculateProps & { readonly sheet: Worksheet }) {
+  const texts = useTexts(display);
   const { fields, shows, start } = machines[id];
   const { inputs } = sheet;
   const raw: Raw = useMemo(() => typed ?? start?.(catalogue.shop) ?? {}, [typed, start, catalogue]);

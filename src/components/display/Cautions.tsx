@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
-import { texts } from "./texts.ts";
+import { useTexts } from "../../texts/context.ts";
+import { display } from "../../texts/en/display.ts";
 import { pieces } from "./words.ts";
 
 interface Props {
@@ -8,6 +9,7 @@ interface Props {
 
 /** The cautions of a machine, a few sentences at a time, all in letters that read across the room. */
 export function Cautions({ cautions }: Props) {
+  const texts = useTexts(display);
   const [at, setAt] = useState(0);
   const pages = cautions.flatMap(({ title, text }) => pieces(text).map((piece) => ({ title, piece })));
   const page = pages[at] ?? pages[0];

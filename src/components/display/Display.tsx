@@ -2,7 +2,9 @@ import type { ComponentType } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Catalogue, Caution } from "../../lib/catalogue.ts";
 import type { Raw } from "../../lib/inputs.ts";
-import type { LengthView } from "../../lib/quantity/format.ts";
+import { type LengthView, lengthViews } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
+import { display } from "../../texts/en/display.ts";
 import type { CalculateProps } from "./Calculate.tsx";
 import { Cautions } from "./Cautions.tsx";
 import type { Idle } from "./idle.ts";
@@ -12,7 +14,6 @@ import { Picture } from "./Picture.tsx";
 import { SettingsForm } from "./SettingsForm.tsx";
 import { idleTimes, type Settings } from "./settings.ts";
 import { Choice } from "./switches.tsx";
-import { texts } from "./texts.ts";
 
 export type Cautioned = Readonly<Record<string, Pick<Caution, "title" | "text">>>;
 
@@ -40,7 +41,7 @@ export interface DisplayProps {
   readonly atRest?: () => void;
 }
 
-type Tab = keyof typeof texts.tabs;
+type Tab = keyof typeof display.tabs;
 type View = { readonly at: "start" } | { readonly at: "settings" } | { readonly at: MachineId; readonly tab: Tab };
 
 const start: View = { at: "start" };
@@ -50,6 +51,7 @@ const isMachine = (view: View): view is Extract<View, { tab: Tab }> => "tab" in 
 const holdFor = 3000;
 
 function Mark({ open }: { readonly open: () => void }) {
+  const texts = useTexts(display);
   const timer = useRef<ReturnType<typeof setTimeout>>();
   const hold = () => {
     clearTimeout(timer.current);
@@ -77,6 +79,7 @@ function Mark({ open }: { readonly open: () => void }) {
 
 /** The whole screen: where one stands, then its limits, cautions and number; nothing leads out of it. */
 export function Display(props: DisplayProps) {
+  const texts = useTexts(display);
   const { offered, cautions, settings, facts, refused = [], loadCalculate, keep, atRest } = props;
   const [view, setView] = useState<View>(start);
   const [units, setUnits] = useState<LengthView>(settings.units);
@@ -199,8 +202,7 @@ export function Display(props: DisplayProps) {
     );
 
   const { at, tab } = view;
-  const views = Object.keys(texts.units) as LengthView[];
-  const nextUnits = views[(views.indexOf(units) + 1) % views.length] ?? "mm";
+  const nextUnits = lengthViews[(lengthViews.indexOf(units) + 1) % lengthViews.length] ?? "mm";
   const own = machines[at].cautions.flatMap((id) => cautions[id] ?? []);
   const [worst] = own;
   return (

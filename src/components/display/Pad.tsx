@@ -1,5 +1,6 @@
+import { useTexts } from "../../texts/context.ts";
+import { display } from "../../texts/en/display.ts";
 import { denominators, type PadKey } from "./pad.ts";
-import { texts } from "./texts.ts";
 
 interface Props {
   /** Fractions and units are for lengths. */
@@ -15,6 +16,7 @@ const stay = (event: Event) => event.preventDefault();
 
 /** The number pad: keys for gloves, always in the same places. */
 export function Pad({ isLength, takesGauge, hasNext, press, next }: Props) {
+  const texts = useTexts(display);
   const digit = (value: number) => (
     <button type="button" class="key digit" onPointerDown={stay} onClick={() => press({ kind: "digit", digit: String(value) })}>
       {value}

@@ -1,7 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
+import { useTexts } from "../../texts/context.ts";
+import { display } from "../../texts/en/display.ts";
 import type { Code } from "../plan/qr.ts";
 import { isOnlyHere } from "./phone.ts";
-import { texts } from "./texts.ts";
 
 interface Props {
   readonly address: string;
@@ -10,6 +11,7 @@ interface Props {
 
 /** The numbers as a code to scan, in place of the calculator. */
 export function Phone({ address, close }: Props) {
+  const texts = useTexts(display);
   const [code, setCode] = useState<Code | "none">();
   useEffect(() => {
     let wanted = true;

@@ -1,4 +1,5 @@
-import { texts } from "./texts.ts";
+import { useTexts } from "../../texts/context.ts";
+import { display } from "../../texts/en/display.ts";
 
 interface Props {
   readonly title: string;
@@ -10,6 +11,7 @@ interface Props {
 
 /** A list as large keys, all in sight. */
 export function Picker({ title, options, chosen, pick, close }: Props) {
+  const texts = useTexts(display);
   return (
     <section class="picker" aria-label={title}>
       <div class="picker-head">

@@ -1,6 +1,7 @@
+import { useTexts } from "../../texts/context.ts";
+import { display } from "../../texts/en/display.ts";
 import { idleChoices, type Settings } from "./settings.ts";
 import { Choice } from "./switches.tsx";
-import { texts } from "./texts.ts";
 
 interface Props {
   readonly settings: Settings;
@@ -10,6 +11,7 @@ interface Props {
 
 /** What can be set on the screen itself; the address for phones is set by the address of this page. */
 export function SettingsForm({ settings, change, done }: Props) {
+  const texts = useTexts(display);
   const times = [...new Set([...idleChoices, settings.idle])].sort((one, other) => one - other);
   return (
     <div class="settings">

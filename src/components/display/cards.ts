@@ -2,9 +2,9 @@ import type { Catalogue, Caution } from "../../lib/catalogue.ts";
 import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
 import { sheetMass } from "../../lib/stock/sheet-mass.ts";
+import { display } from "../../texts/en/display.ts";
 import { type Limit, limitsOf } from "./limits.ts";
 import { machines, machinesOf } from "./machines.ts";
-import { texts } from "./texts.ts";
 import { pieces, shortName } from "./words.ts";
 
 /** What the screen shows while nobody is there: facts of the handbook and of this shop, one at a time. */
@@ -24,7 +24,7 @@ const commonGauge = "18";
 
 type Cautions = Readonly<Record<string, Pick<Caution, "title" | "text">>>;
 
-function numberCards(catalogue: Catalogue, view: LengthView): Card[] {
+function numberCards(catalogue: Catalogue, view: LengthView, texts: typeof display): Card[] {
   const { materials, shop } = catalogue;
   const length = (value: number) => formatQuantity(value, "length", view === "fraction" ? "inch" : view, "setting");
   const card = (title: string, lines: Limit[]): Card[] =>
@@ -64,13 +64,13 @@ function numberCards(catalogue: Catalogue, view: LengthView): Card[] {
 }
 
 /** All cards, in an order in which no two of a kind follow each other for long. */
-export function cardsOf(catalogue: Catalogue, cautions: Cautions, view: LengthView): Card[] {
+export function cardsOf(catalogue: Catalogue, cautions: Cautions, view: LengthView, texts = display): Card[] {
   const ids = machinesOf(catalogue.shop);
   const limits = ids.map(
     (id): Card => ({
       kind: "limits",
       title: texts.cards.limits(texts.machines[id]),
-      lines: limitsOf(id, catalogue, view).slice(0, mostLines),
+      lines: limitsOf(id, catalogue, view, texts).slice(0, mostLines),
       text: "",
     }),
   );
@@ -80,7 +80,7 @@ export function cardsOf(catalogue: Catalogue, cautions: Cautions, view: LengthVi
       ? [{ kind: "caution", title: caution.title, lines: [], text: pieces(caution.text, mostLetters)[0] ?? "" }]
       : [];
   });
-  const numbers = numberCards(catalogue, view);
+  const numbers = numberCards(catalogue, view, texts);
   return limits.flatMap((card, at) => {
     const number = at % 3 === 2 ? numbers[((at - 2) / 3) % Math.max(1, numbers.length)] : undefined;
     const warning = warnings[at];

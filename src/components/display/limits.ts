@@ -3,8 +3,8 @@ import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 import { atLeast, atMost, phraseText } from "../../lib/quantity/phrase.ts";
 import type { Quantity } from "../../lib/quantity/units.ts";
 import { carriedRatings } from "../../lib/shop/carry-over.ts";
+import { display } from "../../texts/en/display.ts";
 import type { MachineId } from "./machines.ts";
-import { texts } from "./texts.ts";
 import { shortName } from "./words.ts";
 
 export interface Limit {
@@ -14,7 +14,6 @@ export interface Limit {
 
 type Data = Pick<Catalogue, "materials" | "shop" | "markingMethods">;
 
-const words = texts.limits;
 const trimmed = (text: string) => text.replace(/(\.\d*?)0+(?=\D|$)/, "$1").replace(/\.(?=\D|$)/, "");
 
 /** The metal in stock of which a machine takes the thinnest sheet: the one to be careful with. */
@@ -29,7 +28,12 @@ export function hardestInStock(
 }
 
 /** What a machine of the shop takes, a line each: rounded so that who keeps to the number keeps to the limit. */
-export function limitsOf(id: MachineId, { materials, shop, markingMethods }: Data, view: LengthView): Limit[] {
+export function limitsOf(
+  id: MachineId,
+  { materials, shop, markingMethods }: Data,
+  view: LengthView,
+  { limits: words } = display,
+): Limit[] {
   const most = (value: number) => trimmed(phraseText([atMost(value)], view));
   const least = (value: number) => trimmed(phraseText([atLeast(value)], view));
   /** A sheet's thickness is no sixty-fourth of an inch. */
@@ -129,7 +133,7 @@ export function limitsOf(id: MachineId, { materials, shop, markingMethods }: Dat
 const bare = (text: string) => text.replace(/\s.*$/, "");
 
 /** What stands below the limits, in smaller letters. */
-export function notesOf(id: MachineId, { materials, shop }: Data): string[] {
+export function notesOf(id: MachineId, { materials, shop }: Data, texts = display): string[] {
   if (id === "marking") return [texts.methodsFrom];
   const section = id === "furnace" ? undefined : shop[id];
   const own = section?.name ?? shop.furnaces.map(({ name }) => name).join(", ");

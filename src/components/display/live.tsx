@@ -1,10 +1,11 @@
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
+import { display } from "../../texts/en/display.ts";
 import { cardsOf } from "./cards.ts";
 import type { Cautioned, Facts } from "./Display.tsx";
 import { type Limit, limitsOf, notesOf } from "./limits.ts";
 import type { MachineId } from "./machines.ts";
-import { texts } from "./texts.ts";
 
 /** What is shown from the catalogue: limits of a machine, and the cards of the screen at rest. */
 
@@ -30,15 +31,16 @@ interface LimitsProps {
 }
 
 export function Limits({ id, facts, view, warning, toCautions }: LimitsProps) {
+  const texts = useTexts(display);
   const { catalogue, changed, unusable } = facts;
   const notes = [
-    ...notesOf(id, catalogue),
+    ...notesOf(id, catalogue, texts),
     ...(changed && id !== "marking" ? [texts.deviceShop(changed)] : []),
     ...(unusable && id !== "marking" ? [texts.deviceShopUnusable] : []),
   ];
   return (
     <div class="limits">
-      <Lines lines={limitsOf(id, catalogue, view)} />
+      <Lines lines={limitsOf(id, catalogue, view, texts)} />
       <p class="note">{notes.join(" ")}</p>
       <button type="button" class="warning" onClick={toCautions}>
         {warning}
@@ -58,7 +60,8 @@ interface RestProps {
 }
 
 export function Rest({ card, catalogue, cautions, view }: RestProps) {
-  const cards = cardsOf(catalogue, cautions, view);
+  const texts = useTexts(display);
+  const cards = cardsOf(catalogue, cautions, view, texts);
   const one = cards[card % cards.length];
   if (!one) return null;
   // Places and cards have no common round: the same card comes back somewhere else.

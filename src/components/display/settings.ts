@@ -1,6 +1,5 @@
-import type { LengthView } from "../../lib/quantity/format.ts";
+import { type LengthView, lengthViews } from "../../lib/quantity/format.ts";
 import type { IdleTimes } from "./idle.ts";
-import { texts } from "./texts.ts";
 
 /** What is set for this screen and kept on it. */
 export interface Settings {
@@ -23,15 +22,13 @@ export function idleTimes({ idle }: Settings): IdleTimes {
   return { forgetAfter: idle * 1000, warnBefore: Math.min(15, idle / 3) * 1000, restAfter: 30_000, cardEvery: 20_000 };
 }
 
-const views = Object.keys(texts.units) as LengthView[];
-
 /** One setting read from text; undefined when it cannot be used. */
 const readers: { readonly [K in keyof Settings]: (text: string) => Settings[K] | undefined } = {
   idle(text) {
     const seconds = /^\d{1,4}$/.test(text) ? Number(text) : Number.NaN;
     return seconds >= idleRange.min && seconds <= idleRange.max ? seconds : undefined;
   },
-  units: (text) => views.find((view) => view === text),
+  units: (text) => lengthViews.find((view) => view === text),
   site(text) {
     if (text === "") return "";
     if (!/^https?:\/\//.test(text) || !URL.canParse(text)) return undefined;

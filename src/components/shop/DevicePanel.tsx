@@ -8,6 +8,8 @@ import { fieldAt, fileFrom, fileOf, formFrom, lineFrom, type ShopFile, shopInput
 import type { ShopFault } from "../../lib/shop/read-shop.ts";
 import { bendsCsv, shopText } from "../../lib/shop/write-shop.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
+import { useTexts } from "../../texts/context.ts";
+import { shop as shopTexts } from "../../texts/en/shop.ts";
 import { Field, type Form, fieldId } from "../calculator/Fields.tsx";
 import { storedText } from "../calculator/texts.ts";
 import { unitsView, watchUnits } from "../units.ts";
@@ -57,10 +59,7 @@ function saveFile(name: string, type: string, text: string): void {
   setTimeout(() => URL.revokeObjectURL(link.href), 1000);
 }
 
-const troubleWords = (what: string, trouble: Trouble): string =>
-  trouble.why === "off"
-    ? "This browser keeps nothing for these pages: changes hold only until the page is left. Save them as a file."
-    : `${what} on this device come from a newer version of these pages. They are left as they are; load the page again.`;
+type Texts = typeof shopTexts.device;
 
 interface Kept {
   readonly shop?: KeptShop | undefined;
@@ -71,13 +70,13 @@ interface Kept {
   readonly aside?: KeptShop | undefined;
 }
 
-function look(): Kept {
+function look(texts: Texts): Kept {
   const store = deviceStore();
   const shop = findShop(store);
   const bends = findBends(store);
   const told = (trouble: Trouble | undefined, what: string) =>
-    trouble && trouble.why !== "unreadable" ? [troubleWords(what, trouble)] : [];
-  const troubles = new Set([...told(shop.trouble, "The changes to the shop"), ...told(bends.trouble, "The measured bends")]);
+    trouble && trouble.why !== "unreadable" ? [trouble.why === "off" ? texts.off : texts.newer(what)] : [];
+  const troubles = new Set([...told(shop.trouble, texts.changes), ...told(bends.trouble, texts.measuredBends)]);
   return {
     shop: shop.kept,
     bends: bends.kept?.bends ?? [],
@@ -91,6 +90,7 @@ const nothing: Kept = { bends: [], troubles: [], unreadable: [] };
 
 /** The shop as it is changed and measured on this device. */
 export function DevicePanel({ catalogue, file }: Props) {
+  const texts = useTexts(shopTexts).device;
   const [kept, setKept] = useState<Kept>(nothing);
   const [editing, setEditing] = useState(false);
   const [raw, setRaw] = useState<Raw>({});
@@ -104,7 +104,7 @@ export function DevicePanel({ catalogue, file }: Props) {
 
   useLayoutEffect(() => {
     const read = () => {
-      const found = look();
+      const found = look(texts);
       setKept(found);
       setRaw({
         ...formFrom(found.shop?.draft ?? found.shop?.file ?? file),
@@ -130,7 +130,7 @@ export function DevicePanel({ catalogue, file }: Props) {
   const bendProblems = bendFaults(lines, catalogue).flatMap((faults, index) =>
     faults.map(({ path, message }) => ({ path: [bendsField, index, ...path], message })),
   );
-  const problems = messages([...shopProblems, ...bendProblems]);
+  const problems = messages(texts, [...shopProblems, ...bendProblems]);
 
   /** Keeps the values of the form: those of the shop once they can be used, and until then beside the last that could. */
   const keepRaw = (next: Raw) => {
@@ -144,7 +144,7 @@ export function DevicePanel({ catalogue, file }: Props) {
       ...(usable ? { file: written } : { file: last, draft: written }),
     };
     setUnsaved(!keepShop(store, value));
-    const found = look();
+    const found = look(texts);
     setKept(found.shop ? found : { ...found, shop: { version: 1, ...value } });
     tellDeviceShop();
   };
@@ -152,7 +152,7 @@ export function DevicePanel({ catalogue, file }: Props) {
     setRaw(next);
     const rows = rowsAt(next, bendsField).map((row) => lineFrom(shopLists.bends.list.columns, row));
     setUnsaved(!keepBends(store, rows));
-    setKept({ ...look(), bends: rows });
+    setKept({ ...look(texts), bends: rows });
     tellDeviceShop();
   };
   const change = (field: string, next: Raw) => (field.split(".")[0] === bendsField ? keepRows(next) : keepRaw(next));
@@ -229,7 +229,7 @@ export function DevicePanel({ catalogue, file }: Props) {
     putAside(store);
     const value = { changed: today(), own, file: next };
     setUnsaved(!keepShop(store, value));
-    const found = look();
+    const found = look(texts);
     setKept(found.shop ? found : { ...found, shop: { version: 1, ...value } });
     setRaw({ ...formFrom(next), [bendsField]: rowsAt(raw, bendsField) });
     setEditing(true);
@@ -239,11 +239,11 @@ export function DevicePanel({ catalogue, file }: Props) {
   const takeOff = () => {
     putAside(store);
     keepShop(store, undefined);
-    const found = look();
+    const found = look(texts);
     setKept(found);
     setRaw({ ...formFrom(file), [bendsField]: rowsAt(raw, bendsField) });
     setEditing(false);
-    setReport({ words: "Everything is held against the shop’s own file again. Your changes are put aside." });
+    setReport({ words: texts.takenOff });
     tellDeviceShop();
   };
 
@@ -252,11 +252,11 @@ export function DevicePanel({ catalogue, file }: Props) {
     if (!aside) return;
     putAside(store);
     setUnsaved(!keepShop(store, aside));
-    const found = look();
+    const found = look(texts);
     setKept(found);
     setRaw({ ...formFrom(aside.draft ?? aside.file), [bendsField]: rowsAt(raw, bendsField) });
     setEditing(true);
-    setReport({ words: `The changes of ${aside.changed.slice(0, 10)} are in use again.` });
+    setReport({ words: texts.broughtBack(aside.changed.slice(0, 10)) });
     tellDeviceShop();
   };
 
@@ -265,12 +265,12 @@ export function DevicePanel({ catalogue, file }: Props) {
     const { readShopText } = await import("./open-shop.ts");
     const { file: read, filled, faults } = readShopText(chosen.name, await chosen.text(), catalogue);
     if (!read) {
-      setReport({ words: `${chosen.name} cannot be used, and nothing here was changed.`, lines: faults, bad: true });
+      setReport({ words: texts.refused(chosen.name), lines: faults, bad: true });
       return;
     }
     takeFile(read);
     setReport({
-      words: `${chosen.name} is in use on this device.${filled.length > 0 ? " What it leaves out was taken from the shop’s own file:" : ""}`,
+      words: `${texts.inUse(chosen.name)}${filled.length > 0 ? ` ${texts.filled}` : ""}`,
       lines: filled,
     });
   };
@@ -281,15 +281,14 @@ export function DevicePanel({ catalogue, file }: Props) {
     const bends = (Array.isArray(usable.bends) ? (usable.bends as ShopFile[]) : []).filter(
       (bend) => !good.some((each) => JSON.stringify(each) === JSON.stringify(bend)),
     );
-    const remark = `This shop, saved on ${today().slice(0, 10)} from the handbook's own form.`;
+    const remark = texts.savedOn(today().slice(0, 10));
     saveFile("shop.yaml", "application/yaml", shopText({ ...usable, bends: [...good, ...bends] }, remark));
-    if (kept.shop?.draft)
-      setReport({ words: "Saved the last state that can be used: the values marked below are not in the file.", bad: true });
+    if (kept.shop?.draft) setReport({ words: texts.savedLastUsable, bad: true });
   };
 
   const opener = (
     <label class="button open-file">
-      Open a shop file
+      {texts.open}
       <input
         type="file"
         accept=".yaml,.yml,.json"
@@ -306,17 +305,8 @@ export function DevicePanel({ catalogue, file }: Props) {
   const { shop } = kept;
   return (
     <div class="device-body">
-      <p>
-        {shop
-          ? `Calculators and the plan on this device use your changes to the shop, of ${shop.changed.slice(0, 10)}.`
-          : "Try other machines, or a shop of your own, without touching the file: changes stay in this browser, and every calculator and the plan on this device use them."}
-      </p>
-      {shop && shop.own !== own && (
-        <p class="stale-mark">
-          The shop’s own file has changed since you began. What you see here is your copy; take your changes off to get the new
-          file.
-        </p>
-      )}
+      <p>{shop ? texts.changedOf(shop.changed.slice(0, 10)) : texts.unchanged}</p>
+      {shop && shop.own !== own && <p class="stale-mark">{texts.fileChanged}</p>}
       {kept.troubles.map((trouble) => (
         <p class="message" role="alert" key={trouble}>
           {trouble}
@@ -325,56 +315,54 @@ export function DevicePanel({ catalogue, file }: Props) {
       {kept.unreadable.map((name) => (
         <div class="unreadable" key={name}>
           <p class="message" role="alert">
-            Something kept on this device could not be read. It was not deleted: the browser keeps it under “{name}”.
+            {texts.unreadable(name)}
           </p>
           <div class="actions">
             <button type="button" onClick={() => saveFile(`${name}.txt`, "text/plain", store?.getItem(name) ?? "")}>
-              Save it as a file
+              {texts.saveUnreadable}
             </button>
             <button
               type="button"
               onClick={() => {
                 store?.removeItem(name);
-                setKept(look());
+                setKept(look(texts));
               }}
             >
-              Delete it
+              {texts.deleteUnreadable}
             </button>
           </div>
         </div>
       ))}
       {unsaved && (
         <p class="message" role="alert">
-          This browser could not keep the last change: its storage is off or full. It holds until the page is left. Save it as a
-          file.
+          {texts.unsaved}
         </p>
       )}
       {shopProblems.length > 0 && (
         <p class="message" role="status">
-          {shopProblems.length === 1 ? "One value needs another entry." : `${shopProblems.length} values need other entries.`}{" "}
-          Until then the last values that could be used count.
+          {texts.toMend(shopProblems.length)} {texts.lastCount}
         </p>
       )}
       <div class="actions">
         {!editing && (
           <button type="button" onClick={() => setEditing(true)}>
-            {shop ? "Change more" : "Change the shop on this device"}
+            {shop ? texts.changeMore : texts.change}
           </button>
         )}
         {opener}
         {(shop || lines.length > 0) && (
           <button type="button" onClick={save}>
-            Save as shop.yaml
+            {texts.save}
           </button>
         )}
         {shop && (
           <button type="button" onClick={takeOff}>
-            Back to the shop’s own file
+            {texts.takeOff}
           </button>
         )}
         {kept.aside && (
           <button type="button" onClick={bringBack}>
-            Bring back the changes of {kept.aside.changed.slice(0, 10)}
+            {texts.bringBack(kept.aside.changed.slice(0, 10))}
           </button>
         )}
       </div>
@@ -411,17 +399,16 @@ export function DevicePanel({ catalogue, file }: Props) {
 
       {(lines.length > 0 || deleted || editing) && (
         <section class="kept-bends" aria-labelledby="kept-bends">
-          <h3 id="kept-bends">Bends measured on this device</h3>
+          <h3 id="kept-bends">{texts.bends}</h3>
           <p>
-            They come before those of the file.{" "}
-            {bendProblems.length > 0 && "A line with a fault is kept, but not used until it is corrected. "}
-            Practice pieces put theirs here.
+            {texts.bendsFirst} {bendProblems.length > 0 && `${texts.bendFault} `}
+            {texts.bendsFrom}
           </p>
           <form class="shop-form" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
             <Field
               form={form}
               field={bendsField}
-              input={withMetals({ ...shopLists.bends.list, label: "Bends" }, catalogue.materials)}
+              input={withMetals({ ...shopLists.bends.list, label: texts.bendList }, catalogue.materials)}
             />
           </form>
           <div class="actions">
@@ -430,12 +417,12 @@ export function DevicePanel({ catalogue, file }: Props) {
                 type="button"
                 onClick={() => saveFile("measured-bends.csv", "text/csv", bendsCsv(bendsFrom(lines, catalogue)))}
               >
-                Save bends as CSV
+                {texts.saveBends}
               </button>
             )}
             {deleted && (
               <button type="button" onClick={bringBackBend}>
-                Bring back the bend of {String(deleted.line.date ?? "").slice(0, 10)}
+                {texts.bringBackBend(String(deleted.line.date ?? "").slice(0, 10))}
               </button>
             )}
           </div>
@@ -453,7 +440,7 @@ function rowsAt(raw: Raw, field: string): readonly RawRow[] {
 const inputAt = (field: string): Input | undefined => (field === bendsField ? shopLists.bends.list : shopInputs[field]);
 
 /** The message at each field. In a line of a list it names its column, and what is empty is said once. */
-function messages(faults: readonly ShopFault[]): ReadonlyMap<string, string> {
+function messages(texts: Texts, faults: readonly ShopFault[]): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   const empty = new Map<string, { readonly field: string; readonly names: string[] }>();
   for (const { path, message } of faults) {
@@ -469,7 +456,7 @@ function messages(faults: readonly ShopFault[]): ReadonlyMap<string, string> {
       else empty.set(row, { field, names: [label] });
     }
   }
-  for (const { field, names } of empty.values()) found.set(field, `Not filled in yet: ${names.join(", ")}`);
+  for (const { field, names } of empty.values()) found.set(field, texts.notFilledIn(names));
   return found;
 }
 
@@ -485,6 +472,7 @@ interface GroupProps {
 
 /** One machine or list, folded away until somebody wants it or something in it is wrong. */
 function Group({ title, about, marked, children }: GroupProps) {
+  const texts = useTexts(shopTexts).device;
   const element = useRef<HTMLDetailsElement>(null);
   // Opened by a fault, but not closed when it is corrected: somebody is typing in it.
   useLayoutEffect(() => {
@@ -494,7 +482,7 @@ function Group({ title, about, marked, children }: GroupProps) {
     <details class="shop-group" ref={element}>
       <summary>
         {title}
-        {marked && <span class="group-mark"> needs another entry</span>}
+        {marked && <span class="group-mark"> {texts.needsEntry}</span>}
       </summary>
       <p class="help">{about}</p>
       <div class="field-grid">{children}</div>

@@ -6,6 +6,8 @@ import { lineFrom } from "../../lib/shop/form.ts";
 import { readBend } from "../../lib/shop/read-shop.ts";
 import { shopLine } from "../../lib/shop/write-shop.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
+import { useTexts } from "../../texts/context.ts";
+import { keepBend } from "../../texts/en/keep-bend.ts";
 import type { AfterProps } from "../calculator/after.ts";
 import { tellDeviceShop } from "./device.ts";
 import { deviceStore, findBends, keepBends, today } from "./shelf.ts";
@@ -23,6 +25,7 @@ const typed = (value: number, unit: string) => `${Number(value.toFixed(4))} ${un
 
 /** Asks what the calculator does not know of the pieces, and keeps them. */
 export function KeepForm({ instance, values, outputs, catalogue, root }: AfterProps) {
+  const texts = useTexts(keepBend);
   const { thickness, radius, angle, legTo } = values as Values;
   const [material, setMaterial] = useState("steel-cr");
   const [lot, setLot] = useState("");
@@ -30,8 +33,7 @@ export function KeepForm({ instance, values, outputs, catalogue, root }: AfterPr
   const [date, setDate] = useState(today().slice(0, 10));
   const [report, setReport] = useState<{ readonly words: string; readonly bad?: boolean; readonly line?: string }>();
   const { deduction, uncertainty, count } = outputs;
-  if (typeof deduction !== "number" || typeof uncertainty !== "number")
-    return <p>One piece has no ±, so it is not kept. Bend two or more, better five.</p>;
+  if (typeof deduction !== "number" || typeof uncertainty !== "number") return <p>{texts.onePiece}</p>;
 
   const usual = usualLegEnd(angle);
   const row = {
@@ -53,15 +55,15 @@ export function KeepForm({ instance, values, outputs, catalogue, root }: AfterPr
     const store = deviceStore();
     const { kept, trouble } = findBends(store);
     if (trouble?.why === "newer") {
-      setReport({ words: "The bends on this device come from newer pages than these. Load the page again.", bad: true });
+      setReport({ words: texts.newer, bad: true });
       return;
     }
     if (keepBends(store, [line, ...(kept?.bends ?? [])])) {
       tellDeviceShop();
-      setReport({ words: "Kept. Blanks by the method “measured in this shop”, and the plan, use it on this device." });
+      setReport({ words: texts.kept });
     } else
       setReport({
-        words: "This browser keeps nothing: its storage is off or full. This is the line for the shop’s file:",
+        words: texts.notKept,
         line: `- ${shopLine(bendColumns, line)}`,
         bad: true,
       });
@@ -100,7 +102,7 @@ export function KeepForm({ instance, values, outputs, catalogue, root }: AfterPr
     <div class="keep-form">
       <div class="field-grid">
         <div class="field">
-          <label for={id("material")}>Metal of the pieces</label>
+          <label for={id("material")}>{texts.metal}</label>
           <select
             id={id("material")}
             value={material}
@@ -117,9 +119,9 @@ export function KeepForm({ instance, values, outputs, catalogue, root }: AfterPr
             ))}
           </select>
         </div>
-        {text("lot", "Lot of the sheet, if known", lot, setLot)}
-        {text("brake", "Brake", brake, setBrake)}
-        {text("date", "Date", date, setDate)}
+        {text("lot", texts.lot, lot, setLot)}
+        {text("brake", texts.brake, brake, setBrake)}
+        {text("date", texts.date, date, setDate)}
       </div>
       {others.map(({ path, message }) => (
         <p class="message" key={path.join(".")}>
@@ -128,10 +130,10 @@ export function KeepForm({ instance, values, outputs, catalogue, root }: AfterPr
       ))}
       <div class="actions">
         <button type="button" class="first" disabled={faults.length > 0} onClick={keep}>
-          Keep it
+          {texts.keep}
         </button>
         <span role="status" class={report?.bad ? "message" : undefined}>
-          {report?.words} {report && !report.bad && <a href={`${root}/shop/#kept-bends`}>See this shop</a>}
+          {report?.words} {report && !report.bad && <a href={`${root}/shop/#kept-bends`}>{texts.seeShop}</a>}
           {report?.line && <code>{report.line}</code>}
         </span>
       </div>

@@ -5,6 +5,10 @@ import { formatNumber, formatQuantity, type LengthView } from "../../lib/quantit
 import { carriedRatings, thickestPunched } from "../../lib/shop/carry-over.ts";
 import { type SectionKey, shopLists, shopSections } from "../../lib/shop/fields.ts";
 import { isBare } from "../../lib/shop/read-shop.ts";
+import { useTexts } from "../../texts/context.ts";
+import { shop as shopTexts } from "../../texts/en/shop.ts";
+
+type Texts = typeof shopTexts;
 
 type Data = Pick<Catalogue, "materials" | "shop">;
 
@@ -45,17 +49,22 @@ const same = (one: unknown, other: unknown) => written(one) === written(other);
 
 /** Marks what this device has changed, with what the shop's own file says. */
 function Changed({ was, children }: { was: string | undefined; children: ComponentChildren }) {
+  const texts = useTexts(shopTexts);
   if (was === undefined) return <>{children}</>;
   return (
     <span class="changed">
-      {children} <small>changed here{was === "" ? "" : `; the file says ${was}`}</small>
+      {children}{" "}
+      <small>
+        {texts.changedHere}
+        {was === "" ? "" : texts.fileSays(was)}
+      </small>
     </span>
   );
 }
 
-function outlineText(each: Outline, view: LengthView): string {
-  if (each.shape === "round") return `${length(each.diameter, view)} round`;
-  if (each.shape === "square") return `${length(each.width, view)} square`;
+function outlineText(texts: Texts, each: Outline, view: LengthView): string {
+  if (each.shape === "round") return texts.round(length(each.diameter, view));
+  if (each.shape === "square") return texts.square(length(each.width, view));
   return `${length(each.width, view)} × ${length(each.height, view)}`;
 }
 
@@ -68,12 +77,13 @@ interface TableProps {
 
 /** The first cell names its row. */
 function Table({ caption, heads, rows, changed = false }: TableProps) {
+  const texts = useTexts(shopTexts);
   return (
     <div class="table-room">
       <table class="cards shop-table">
         <caption>
           {caption}
-          {changed && <span class="changed"> (changed on this device)</span>}
+          {changed && <span class="changed"> {texts.changedOnDevice}</span>}
         </caption>
         <thead>
           <tr>
@@ -106,18 +116,19 @@ function Table({ caption, heads, rows, changed = false }: TableProps) {
   );
 }
 
-/** What the machine's calculator is called, and where it stands. */
-const calculators: Readonly<Record<SectionKey, readonly [path: string, words: string]>> = {
-  brake: ["/bending/#brake-load", "Load on the brake"],
-  shear: ["/cutting/#shear-load", "Load on the shear"],
-  cornerCutter: ["/cutting/corners/#corner-cut", "Corner of a box"],
-  bandSaw: ["/cutting/#saw-blade", "Blade for the saw"],
-  punch: ["/punching/#punch-load", "Load on the punch"],
-  rolls: ["/rolling/#roll-setting", "Setting of the rolls"],
-  welder: ["/joining/spot-welding/#spot-setting", "Setting of the spot welder"],
+/** Where the calculator of each machine stands. */
+const calculators: Readonly<Record<SectionKey, string>> = {
+  brake: "/bending/#brake-load",
+  shear: "/cutting/#shear-load",
+  cornerCutter: "/cutting/corners/#corner-cut",
+  bandSaw: "/cutting/#saw-blade",
+  punch: "/punching/#punch-load",
+  rolls: "/rolling/#roll-setting",
+  welder: "/joining/spot-welding/#spot-setting",
 };
 
 function Machine({ section, catalogue, own, view, pages }: Omit<Props, "root"> & { section: SectionKey; pages: Pages }) {
+  const texts = useTexts(shopTexts);
   const { title, about, inputs } = shopSections[section];
   const { materials, shop } = catalogue;
   const machine = shop[section];
@@ -126,25 +137,26 @@ function Machine({ section, catalogue, own, view, pages }: Omit<Props, "root"> &
     former && !same(at(machine, path), at(former, path)) ? text(at(former, path)) : undefined;
   const rating = (value: unknown) => {
     const { material, thickness, length: long } = value as Shop["brake"]["rating"];
-    const over = (long as number | undefined) === undefined ? "" : ` over ${length(long, view)}`;
-    return `${length(thickness, view)} ${materials[material].name}${over}`;
+    const [sheet, metal] = [length(thickness, view), materials[material].name];
+    return (long as number | undefined) === undefined
+      ? texts.rating(sheet, metal)
+      : texts.ratingOver(sheet, metal, length(long, view));
   };
   const plain = Object.entries<Input>(inputs).filter(
     ([key, input]) => input.kind !== "list" && key !== "name" && !key.includes("."),
   );
-  const [path, words] = calculators[section];
   return (
     <section class="machine" aria-labelledby={`machine-${section}`}>
       <h3 id={`machine-${section}`}>
         <Changed was={was(["name"], String)}>{machine.name}</Changed>
       </h3>
       <p class="quiet">
-        {title}. {about} <a href={pages(path)}>{words}</a>
+        {title}. {about} <a href={pages(calculators[section])}>{texts.calculators[section]}</a>
       </p>
       <dl class="facts">
         {"rating" in machine && (
           <div class="wide">
-            <dt>Rated for</dt>
+            <dt>{texts.ratedFor}</dt>
             <dd>
               <Changed was={was(["rating"], rating)}>{rating(machine.rating)}</Changed>
             </dd>
@@ -153,7 +165,7 @@ function Machine({ section, catalogue, own, view, pages }: Omit<Props, "root"> &
         {plain.map(([key, input]) => {
           const value = at(machine, [key]);
           if (value === undefined) return null;
-          const text = (each: unknown) => (each === undefined ? "nothing" : valueText(input, each, view));
+          const text = (each: unknown) => (each === undefined ? texts.nothing : valueText(input, each, view));
           return (
             <div key={key}>
               <dt>{input.label}</dt>
@@ -165,7 +177,7 @@ function Machine({ section, catalogue, own, view, pages }: Omit<Props, "root"> &
         })}
         {section === "brake" && (
           <div class="wide">
-            <dt>Fingers</dt>
+            <dt>{texts.fingers}</dt>
             <dd>
               <Changed was={was(["fingers"], (all) => fingerText(all as readonly number[], view))}>
                 {fingerText(shop.brake.fingers, view)}
@@ -175,10 +187,10 @@ function Machine({ section, catalogue, own, view, pages }: Omit<Props, "root"> &
         )}
         {section === "bandSaw" && (
           <div class="wide">
-            <dt>Bands</dt>
+            <dt>{texts.bands}</dt>
             <dd>
               <Changed was={was(["bands"], () => "")}>
-                {shop.bandSaw.bands.map(({ teeth, width }) => `${teeth} teeth an inch, ${length(width, view)} wide`).join("; ")}
+                {shop.bandSaw.bands.map(({ teeth, width }) => texts.band(teeth, length(width, view))).join("; ")}
               </Changed>
             </dd>
           </div>
@@ -186,16 +198,17 @@ function Machine({ section, catalogue, own, view, pages }: Omit<Props, "root"> &
       </dl>
       {section === "punch" && (
         <Table
-          caption="Punches and the dies they fit"
-          heads={["Punch", "Its die", "Other dies it enters"]}
+          caption={texts.punches.caption}
+          heads={texts.punches.heads}
           changed={was(["punches"], () => "") !== undefined || was(["dies"], () => "") !== undefined}
           rows={shop.punch.punches.map((punch) => [
-            outlineText(punch, view),
+            outlineText(texts, punch, view),
             dieText(
+              texts,
               shop.punch.dies.find(({ letter }) => letter === punch.die),
               view,
             ),
-            otherDies(punch, shop.punch.dies, view),
+            otherDies(texts, punch, shop.punch.dies, view),
           ])}
         />
       )}
@@ -208,16 +221,17 @@ function fingerText(fingers: readonly number[], view: LengthView): string {
   return `${fingers.map((each) => trimmed(formatNumber(each, 2))).join(", ")} mm`;
 }
 
-const dieText = (die: Die | undefined, view: LengthView) => (die ? `${die.letter}, ${outlineText(die, view)}` : "");
+const dieText = (texts: Texts, die: Die | undefined, view: LengthView) =>
+  die ? `${die.letter}, ${outlineText(texts, die, view)}` : "";
 
 /** Round dies a little larger than a round punch, for thicker sheet. */
-function otherDies(punch: Punch, dies: readonly Die[], view: LengthView): string {
+function otherDies(texts: Texts, punch: Punch, dies: readonly Die[], view: LengthView): string {
   if (punch.shape !== "round") return "–";
   const others = dies.filter(
     (die) =>
       die.letter !== punch.die && die.shape === "round" && die.diameter > punch.diameter && die.diameter < 1.1 * punch.diameter,
   );
-  return others.map((die) => dieText(die, view)).join("; ") || "–";
+  return others.map((die) => dieText(texts, die, view)).join("; ") || "–";
 }
 
 function BendTable({
@@ -229,14 +243,15 @@ function BendTable({
   materials: Data["materials"];
   view: LengthView;
 }) {
+  const texts = useTexts(shopTexts);
   return (
     <Table
-      caption="Bends measured here"
-      heads={["Metal", "Thickness", "Inside radius", "Angle", "Bend deduction", "Pieces", "Date", "Lot, brake"]}
+      caption={texts.bends.caption}
+      heads={texts.bends.heads}
       rows={bends.map((bend) => [
         <>
           {materials[bend.material].name}
-          {bend.onDevice && <small class="changed"> on this device</small>}
+          {bend.onDevice && <small class="changed"> {texts.onDevice}</small>}
         </>,
         length(bend.thickness, view),
         length(bend.radius, view),
@@ -252,83 +267,73 @@ function BendTable({
 
 /** Thickness that a machine takes; marked where the plate's own thickness is less, which only the manual can allow. */
 function Thickness({ value, rated, view }: { value: number; rated?: number; view: LengthView }) {
-  if (value > thickestShown) return `over ${length(thickestShown, view)}`;
+  const texts = useTexts(shopTexts).otherMetals;
+  if (value > thickestShown) return texts.over(length(thickestShown, view));
   const text = trimmed(formatQuantity(value, "length", view === "fraction" ? "inch" : view, "setting"));
   return rated !== undefined && value > rated * 1.0001 ? `${text} *` : text;
 }
 
 function Carried({ catalogue, view, pages }: Pick<Props, "catalogue" | "view"> & { pages: Pages }) {
+  const texts = useTexts(shopTexts);
+  const words = texts.otherMetals;
   const { materials, shop } = catalogue;
   const on = (section: "brake" | "rolls" | "shear" | "cornerCutter") => shop[section].rating.material;
   const rows = carriedRatings(catalogue);
   const machines = ["brake", "rolls", "shear", "cornerCutter"] as const;
   const named = (id: MaterialId) =>
-    machines.filter((machine) => on(machine) === id).map((machine) => shopSections[machine].title.toLowerCase());
-  const rule = (path: string, words: string) => <a href={pages(path)}>{words}</a>;
+    machines.filter((machine) => on(machine) === id).map((machine) => shopSections[machine].title);
+  const rule = (path: string, said: string) => <a href={pages(path)}>{said}</a>;
   const round = shop.punch.punches.filter((punch) => punch.shape === "round");
   const others = shop.punch.punches.filter((punch) => punch.shape !== "round");
   const punches = [...round, ...others];
   return (
     <>
-      <p>
-        A plate names one metal. In another one the machine takes the sheet that loads it as much as the job on its plate. The
-        plate and the manual win over every number here; a clamp, a frame or a stroke may be the limit where force and moment are
-        not.
-      </p>
+      <p>{words.about}</p>
       <ul>
         <li>
-          <strong>Brake and rolls:</strong> by the bending moment, which goes with the yield strength Y and the square of the
-          thickness: <var>T₂ = T₁ √(Y₁/Y₂)</var>. As in {rule("/bending/#brake-load", "the load on the brake")} and{" "}
-          {rule("/rolling/#roll-setting", "the setting of the rolls")}.
+          <strong>{words.brakeAndRolls}</strong> {words.byMoment} <var>T₂ = T₁ √(Y₁/Y₂)</var>. {words.asIn}{" "}
+          {rule("/bending/#brake-load", words.loadOnBrake)} {words.and} {rule("/rolling/#roll-setting", words.settingOfRolls)}.
         </li>
         <li>
-          <strong>Shear:</strong> by the force, which under a sloping blade goes with the shear strength τ and the square of the
-          thickness: <var>{shop.shear.rake > 0 ? "T₂ = T₁ √(τ₁/τ₂)" : "T₂ = T₁ τ₁/τ₂"}</var>
-          {shop.shear.rake > 0 ? "" : ", for parallel blades with the thickness itself"}. As in{" "}
-          {rule("/cutting/#shear-load", "the load on the shear")}.
+          <strong>{words.shear}</strong> {words.byForce} <var>{shop.shear.rake > 0 ? "T₂ = T₁ √(τ₁/τ₂)" : "T₂ = T₁ τ₁/τ₂"}</var>
+          {shop.shear.rake > 0 ? "" : words.parallel}. {words.asIn} {rule("/cutting/#shear-load", words.loadOnShear)}.
         </li>
         <li>
-          <strong>Corner cutter:</strong> the slope of its blades is not known, so the lower of both rules for a shear. As in{" "}
-          {rule("/cutting/corners/#corner-cut", "the corner of a box")}.
+          <strong>{words.cornerCutter}</strong> {words.byLower} {words.asIn}{" "}
+          {rule("/cutting/corners/#corner-cut", words.cornerOfBox)}.
         </li>
         <li>
-          <strong>Spot welder:</strong> its plate is for mild steel, and nothing carries that over to other metals. See{" "}
-          {rule("/joining/#weld-pair", "whether two metals weld")}.
+          <strong>{words.welder}</strong> {words.notCarried} {rule("/joining/#weld-pair", words.weldPair)}.
         </li>
       </ul>
       <Table
-        caption="Largest thickness at the full length of each machine"
-        heads={["Metal", ...machines.map((machine) => shopSections[machine].title)]}
+        caption={words.caption}
+        heads={[words.metal, ...machines.map((machine) => shopSections[machine].title)]}
         rows={rows.map(({ material, ...row }) => [
           <>
             {materials[material].name}
-            {named(material).length > 0 && <small> (on the plate of the {named(material).join(", ")})</small>}
+            {named(material).length > 0 && <small> {words.onPlate(named(material))}</small>}
           </>,
           ...machines.map((machine) => (
             <Thickness key={machine} value={row[machine]} rated={shop[machine].rating.thickness} view={view} />
           )),
         ])}
       />
-      <p class="small">
-        * More than the thickness on the plate. Force or moment would allow it; clearances, clamp and stroke may not. Only the
-        manual can say.
-      </p>
+      <p class="small">{words.moreThanPlate}</p>
       <p>
-        <strong>Punch:</strong> by the force of {shop.punch.name}, {formatQuantity(shop.punch.force, "force")}: edge × thickness ×
-        shear strength. Small punches are limited by the stress in the punch itself, marked †. As in{" "}
-        {rule("/punching/#punch-load", "the load on the punch")}. Which die fits the thickness is another question: see{" "}
-        {rule("/punching/#die-fit", "the die for a punch")}.
+        <strong>{words.punch}</strong> {words.byPunch(shop.punch.name, formatQuantity(shop.punch.force, "force"))} {words.asIn}{" "}
+        {rule("/punching/#punch-load", words.loadOnPunch)}. {words.whichDie} {rule("/punching/#die-fit", words.dieForPunch)}.
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reached by keyboard */}
-      <section class="table-frame" tabIndex={0} aria-label="Thickest sheet for each punch">
+      <section class="table-frame" tabIndex={0} aria-label={words.punchCaption}>
         <table class="shop-table">
-          <caption>Thickest sheet for each punch</caption>
+          <caption>{words.punchCaption}</caption>
           <thead>
             <tr>
-              <th scope="col">Metal</th>
+              <th scope="col">{words.metal}</th>
               {punches.map((punch) => (
-                <th key={punch.die + outlineText(punch, view)} scope="col" class="number">
-                  {outlineText(punch, view)}
+                <th key={punch.die + outlineText(texts, punch, view)} scope="col" class="number">
+                  {outlineText(texts, punch, view)}
                 </th>
               ))}
             </tr>
@@ -340,7 +345,7 @@ function Carried({ catalogue, view, pages }: Pick<Props, "catalogue" | "view"> &
                 {punches.map((punch) => {
                   const { thickness, by } = thickestPunched(catalogue, material, punch);
                   return (
-                    <td key={punch.die + outlineText(punch, view)} class="number">
+                    <td key={punch.die + outlineText(texts, punch, view)} class="number">
                       <Thickness value={thickness} view={view} />
                       {by === "stress" && thickness <= thickestShown && " †"}
                     </td>
@@ -360,6 +365,7 @@ type Pages = (path: string) => string;
 
 /** Everything in the shop's file, to be read and printed; at build, and again where this device has changed it. */
 export function ShopSheet({ catalogue, own, view, root }: Props) {
+  const texts = useTexts(shopTexts);
   const { materials, shop } = catalogue;
   const pages: Pages = (path) => root + path;
   const stock = shopLists.stock.list.columns;
@@ -370,18 +376,18 @@ export function ShopSheet({ catalogue, own, view, root }: Props) {
           <Changed was={own.name}>{shop.name}</Changed>
         </p>
       )}
-      <h2 id="machines">Machines</h2>
+      <h2 id="machines">{texts.machines}</h2>
       {(Object.keys(shopSections) as SectionKey[]).map((section) => (
         <Machine key={section} section={section} catalogue={catalogue} own={own} view={view} pages={pages} />
       ))}
       <section class="machine" aria-labelledby="furnaces">
         <h3 id="furnaces">{shopLists.furnaces.title}</h3>
         {shop.furnaces.length === 0 ? (
-          <p>There is none.</p>
+          <p>{texts.none}</p>
         ) : (
           <Table
-            caption="Furnaces for annealing"
-            heads={["Furnace", "Hottest", "Strays from what was set", "Inside, wide × high × deep"]}
+            caption={texts.furnaces.caption}
+            heads={texts.furnaces.heads}
             changed={own !== undefined && !same(own.furnaces, shop.furnaces)}
             rows={shop.furnaces.map(({ name, hottest, control, width, height, depth }) => [
               name,
@@ -393,10 +399,10 @@ export function ShopSheet({ catalogue, own, view, root }: Props) {
         )}
       </section>
 
-      <h2 id="stock">Stock</h2>
+      <h2 id="stock">{texts.stock.title}</h2>
       <Table
-        caption="Sheets"
-        heads={["Metal", "Thickness", "Width", "Length"]}
+        caption={texts.stock.caption}
+        heads={texts.stock.heads}
         changed={own !== undefined && !same(own.stock, shop.stock)}
         rows={shop.stock.map((sheet) => [
           materials[sheet.material].name,
@@ -406,15 +412,13 @@ export function ShopSheet({ catalogue, own, view, root }: Props) {
         ])}
       />
 
-      <h2 id="bends">Measured bends</h2>
+      <h2 id="bends">{texts.bends.title}</h2>
       <p>
-        What practice pieces said on this brake. A blank worked out with the method “measured in this shop”, and the plan, take
-        the best fitting one: same metal, thickness and radius within 5 %, and the same angle to 1°. How to measure one:{" "}
-        <a href={pages("/bending/practice-pieces/")}>practice pieces</a>.
+        {texts.bends.about} <a href={pages("/bending/practice-pieces/")}>{texts.bends.practicePieces}</a>.
       </p>
-      {shop.bends.length === 0 ? <p>None yet.</p> : <BendTable bends={shop.bends} materials={materials} view={view} />}
+      {shop.bends.length === 0 ? <p>{texts.bends.none}</p> : <BendTable bends={shop.bends} materials={materials} view={view} />}
 
-      <h2 id="other-metals">What the plates mean in other metals</h2>
+      <h2 id="other-metals">{texts.otherMetals.title}</h2>
       <Carried catalogue={catalogue} view={view} pages={pages} />
     </>
   );

@@ -1,4 +1,6 @@
 import { safeCsv } from "../../lib/csv.ts";
+import { dataTable } from "../../texts/en/data-table.ts";
+import { pageTexts } from "../../texts/page-language.ts";
 import { tabText } from "./lines.ts";
 
 /**
@@ -28,7 +30,7 @@ function compare(one: HTMLTableCellElement | undefined, other: HTMLTableCellElem
   return sign * (Number.isNaN(difference) ? collator.compare(a, b) : difference);
 }
 
-function start(host: HTMLElement, id: string): void {
+function start(host: HTMLElement, id: string, texts: typeof dataTable): void {
   const table = host.querySelector("table");
   const body = table?.tBodies[0];
   const find = host.querySelector<HTMLInputElement>("[data-find]");
@@ -54,13 +56,10 @@ function start(host: HTMLElement, id: string): void {
   }
 
   const isPicked = ({ dataset }: HTMLElement) => !pick?.value || dataset.group === undefined || dataset.group === pick.value;
-  const say = (words = "") => {
-    const count = shown.length === rows.length ? `${rows.length} rows` : `${shown.length} of ${rows.length} rows`;
-    status.textContent = words + (words ? count.replace(/^\w/, (first) => first.toLowerCase()) : count);
-  };
+  const counted = () => (shown.length === rows.length ? texts.rows(rows.length) : texts.someRows(shown.length, rows.length));
 
   function show(): void {
-    if (!find || !body || !save) return;
+    if (!find || !body || !save || !status) return;
     const wanted = find.value
       .toLowerCase()
       .split(/\s+/)
@@ -78,8 +77,8 @@ function start(host: HTMLElement, id: string): void {
       for (const row of rows) (row.cells[index] as HTMLTableCellElement).hidden = hidden;
     }
     for (const head of groupHeads) head.hidden = !isPicked(head);
-    save.textContent = shown.length === rows.length ? "Save as CSV" : `Save ${shown.length} rows as CSV`;
-    say();
+    save.textContent = shown.length === rows.length ? texts.save : texts.saveShown(shown.length);
+    status.textContent = counted();
   }
 
   function order(index: number, to: string): void {
@@ -133,7 +132,7 @@ function start(host: HTMLElement, id: string): void {
     const visible = [...heads.keys()].filter((index) => !heads[index]?.hidden);
     const usual = table?.dataset.from ?? "";
     return [
-      [...visible.map((index) => heads[index]?.dataset.head ?? ""), "Source"],
+      [...visible.map((index) => heads[index]?.dataset.head ?? ""), texts.source],
       ...shown.map((row) => [...visible.map((index) => plain(row.cells[index])), row.dataset.from ?? usual]),
     ];
   }
@@ -161,11 +160,11 @@ function start(host: HTMLElement, id: string): void {
   host.querySelector("[data-copy]")?.addEventListener("click", async () => {
     try {
       await navigator.clipboard.writeText(tabText(lines()));
-      say("Copied ");
+      status.textContent = texts.copied(counted());
     } catch {
       // Without leave to write there, the rows are at least selected for the person's own copy.
       getSelection()?.selectAllChildren(table);
-      status.textContent = "Selected: copy with Ctrl+C";
+      status.textContent = texts.selected;
     }
   });
   save.addEventListener("click", () => {
@@ -186,4 +185,5 @@ function start(host: HTMLElement, id: string): void {
 
 // A table is whole without all this: it waits until the page has been painted.
 const whenIdle = window.requestIdleCallback ?? ((run: () => void) => setTimeout(run, 200));
-for (const host of document.querySelectorAll<HTMLElement>("[data-table]")) whenIdle(() => start(host, host.dataset.table ?? ""));
+for (const host of document.querySelectorAll<HTMLElement>("[data-table]"))
+  whenIdle(async () => start(host, host.dataset.table ?? "", await pageTexts(dataTable)));

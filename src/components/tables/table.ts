@@ -1,4 +1,5 @@
 import type { Catalogue, Seen, Source } from "../../lib/catalogue.ts";
+import { dataTable } from "../../texts/en/data-table.ts";
 
 /** Where a number comes from. */
 export interface Origin {
@@ -81,8 +82,6 @@ export function sourceOf(catalogue: Catalogue, { source }: Origin): Source {
   return found;
 }
 
-export const seenWords: Readonly<Record<Seen, string>> = { read: "read", memory: "from memory", practice: "no document" };
-
 export function seenOf(catalogue: Catalogue, origin: Origin): Seen {
   return origin.seen ?? sourceOf(catalogue, origin).seen;
 }
@@ -90,9 +89,9 @@ export function seenOf(catalogue: Catalogue, origin: Origin): Seen {
 /** Title of a source as far as one needs it to find it in the list. */
 export const shortTitle = ({ title }: Source) => title.split(/[,:;]/)[0] ?? title;
 
-/** An origin in words: `EN 10131, read`. */
+/** An origin in words, for files: `EN 10131, read`. */
 export function originText(catalogue: Catalogue, origin: Origin): string {
-  const words = [shortTitle(sourceOf(catalogue, origin)), seenWords[seenOf(catalogue, origin)]].join(", ");
+  const words = [shortTitle(sourceOf(catalogue, origin)), dataTable.seen[seenOf(catalogue, origin)]].join(", ");
   return origin.note ? `${words}; ${origin.note}` : words;
 }
 

@@ -1,10 +1,8 @@
-import type { MachineId } from "./machines.ts";
-
 /**
- * Every word of the display that is its own, in one place. Names of inputs, outputs, metals and shop machines, and the cautions,
+ * Every word of the shop's screen that is its own. Names of inputs, outputs, metals and shop machines, and the cautions,
  * come from where the rest of the handbook has them.
  */
-export const texts = {
+export const display = {
   title: "Shop display",
   about:
     "The shop's own screen: what a machine takes, what to watch out for, and its number, in letters that read across the room.",
@@ -22,7 +20,7 @@ export const texts = {
     rolls: "Rolls",
     welder: "Spot welder",
     furnace: "Furnace",
-  } satisfies Record<MachineId, string>,
+  },
   start: "Start",
   startLong: "Back to the start; forgets what was typed",
   tabs: { limits: "Limits", cautions: "Cautions", number: "Calculate" },
@@ -130,4 +128,4 @@ export const texts = {
     bend: "Bend deduction measured here",
     bendLine: (metal: string, thickness: string, angle: string) => `${metal} ${thickness}, ${angle}`,
   },
-} as const;
+};
