@@ -32,7 +32,7 @@ export const techniques: readonly SitePage[] = [
 ];
 
 /** A short technique beside the six. */
-const furnace: SitePage = {
+export const furnace: SitePage = {
   path: "/furnace/",
   title: "Furnace",
   about: "Soften metal that earlier work has hardened, before a bend that would crack it.",

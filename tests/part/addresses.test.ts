@@ -2,8 +2,9 @@ import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { loadCatalogue } from "../../src/catalogue/load.ts";
+import { findKept, keepAll, planShelf, withKept } from "../../src/components/kept/kept-list.ts";
 import { PackedAddressError, pack, sharedQuery, unfolded, unpack } from "../../src/components/packed.ts";
-import { findPlans, keepPlans, planShelf, withPlan } from "../../src/components/plan/plan-shelf.ts";
+
 import { rawFromAddress } from "../../src/lib/address.ts";
 import { partFileFrom } from "../../src/lib/part/file.ts";
 import { partInputs } from "../../src/lib/part/form.ts";
@@ -109,36 +110,36 @@ describe("plans kept on the device", () => {
 
   test("come back, the newest first; the same name is the same plan", () => {
     const store = storage();
-    expect(keepPlans(store, withPlan(withPlan([], tray), clip))).toBe(true);
-    expect(findPlans(store).kept?.plans).toEqual([clip, tray]);
+    expect(keepAll(store, planShelf, withKept(withKept([], tray), clip))).toBe(true);
+    expect(findKept(store, planShelf).kept).toEqual([clip, tray]);
     const changed = { ...tray, query: "plan.name=Tray&plan.width=90mm" };
-    expect(withPlan([clip, tray], changed)).toEqual([changed, clip]);
+    expect(withKept([clip, tray], changed)).toEqual([changed, clip]);
   });
 
   test.each(["{", "[]", '{"version":1}', '{"version":1,"plans":[{"name":3}]}', "null"])(
     "that cannot be read are put aside, not deleted: %s",
     (text) => {
       const store = storage();
-      store.held.set(planShelf, text);
-      const { kept, trouble } = findPlans(store);
+      store.held.set(planShelf.key, text);
+      const { kept, trouble } = findKept(store, planShelf);
       expect(kept).toBeUndefined();
       expect(trouble).toMatchObject({ why: "unreadable" });
       expect([...store.held.values()]).toEqual([text]);
-      expect(store.held.has(planShelf)).toBe(false);
+      expect(store.held.has(planShelf.key)).toBe(false);
     },
   );
 
   test("of a newer handbook are left alone", () => {
     const store = storage();
-    store.held.set(planShelf, '{"version":99,"plans":[]}');
-    expect(findPlans(store).trouble).toEqual({ why: "newer" });
-    expect(store.held.get(planShelf)).toContain("99");
+    store.held.set(planShelf.key, '{"version":99,"plans":[]}');
+    expect(findKept(store, planShelf).trouble).toEqual({ why: "newer" });
+    expect(store.held.get(planShelf.key)).toContain("99");
   });
 
   test("are not lost where there is no room for one more", () => {
     const store = storage(120);
-    expect(keepPlans(store, [tray])).toBe(true);
-    expect(keepPlans(store, [clip, tray])).toBe(false);
-    expect(findPlans(store).kept?.plans).toEqual([tray]);
+    expect(keepAll(store, planShelf, [tray])).toBe(true);
+    expect(keepAll(store, planShelf, [clip, tray])).toBe(false);
+    expect(findKept(store, planShelf).kept).toEqual([tray]);
   });
 });

@@ -14,11 +14,12 @@ import { CopyButton } from "../calculator/Elsewhere.tsx";
 import { Field } from "../calculator/Fields.tsx";
 import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
+import { KeptList } from "../kept/KeptList.tsx";
+import { planShelf } from "../kept/kept-list.ts";
 import { LazyEditDrawing } from "./LazyEditDrawing.tsx";
 import { keepLastPlan, lastPlanQuery, owner } from "./last-plan.ts";
 import { PlanSheet } from "./PlanSheet.tsx";
 import { RolledSheet } from "./RolledSheet.tsx";
-import { SavedPlans } from "./SavedPlans.tsx";
 import { startingPoints } from "./starting-points.ts";
 import { useBendOrder } from "./use-bend-order.ts";
 import type { PlanWords } from "./words.ts";
@@ -224,10 +225,13 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
         <p class="message" role="alert">
           {fileProblem}
         </p>
-        <SavedPlans
+        <KeptList
+          shelf={planShelf}
+          words={texts.saved}
+          unnamed={texts.withoutName}
           name={String(raw.name ?? partInputs.name.default)}
           query={query}
-          onOpen={(kept) => replaceBy(rawFromAddress(owner, partInputs, new URLSearchParams(kept)))}
+          onOpen={(held) => replaceBy(rawFromAddress(owner, partInputs, new URLSearchParams(held)))}
         />
       </form>
 

@@ -19,6 +19,9 @@ export interface BankQuestion extends OwnQuestion {
 /** How many sets of numbers a bank may hold for one question. */
 export const mostVariants = 100;
 
+/** The student whose numbers a set of a bank has, so that a sheet on paper can be checked like any other. */
+export const bankStudent = (set: number): string => `bank ${set}`;
+
 const twoFigures = (number: number) => String(number).padStart(2, "0");
 
 /**
@@ -40,7 +43,7 @@ export function bankQuestions(
     const seen = new Set<string>();
     const found: BankQuestion[] = [];
     for (let draw = 1; draw <= variants; draw++) {
-      const own = ownQuestion(assignment, index, `bank ${draw}`, worksheetOf, catalogue);
+      const own = ownQuestion(assignment, index, bankStudent(draw), worksheetOf, catalogue);
       const numbers = JSON.stringify(own.raw);
       if (seen.has(numbers)) continue;
       seen.add(numbers);

@@ -1,0 +1,180 @@
+import { useEffect, useState } from "preact/hooks";
+import { assignmentQuery, assignOwner } from "../../lib/assign/address.ts";
+import { bankCsv, bankQuestions, mostVariants } from "../../lib/assign/bank.ts";
+import type { Assignment } from "../../lib/assign/definition.ts";
+import type { WorksheetOf } from "../../lib/assign/own-question.ts";
+import type { Catalogue } from "../../lib/catalogue.ts";
+import { InputError } from "../../lib/input-error.ts";
+import type { LengthView } from "../../lib/quantity/format.ts";
+import { assign } from "../../texts/en/assign.ts";
+import { CopyButton } from "../calculator/Elsewhere.tsx";
+import { Fold } from "../calculator/Fold.tsx";
+import type { Code } from "../plan/qr.ts";
+import { saveFile } from "../plan/save-file.ts";
+import { fileName } from "./file-name.ts";
+
+interface Props {
+  readonly assignment: Assignment;
+  /** Path the site is published under, without a slash at its end. */
+  readonly root: string;
+  readonly worksheetOf: WorksheetOf;
+  readonly catalogue: Catalogue;
+  readonly view: LengthView;
+  /** As typed. */
+  readonly sets: string;
+  setSets(typed: string): void;
+  print(): void;
+}
+
+/** Height of a frame for one question and a half; the page in it tells the rest [px]. */
+const frameHeight = 900;
+
+const attribute = (text: string) => text.replaceAll("&", "&amp;").replaceAll('"', "&quot;").replaceAll("<", "&lt;");
+
+export function setsOf(typed: string): number | undefined {
+  const sets = Number(typed);
+  return /^\s*\d+\s*$/.test(typed) && sets >= 1 && sets <= mostVariants ? sets : undefined;
+}
+
+function ScanCode({ link }: { readonly link: string }) {
+  const [code, setCode] = useState<Code | "none">();
+  useEffect(() => {
+    let wanted = true;
+    import("../plan/qr.ts").then(({ codeOf }) => wanted && setCode(codeOf(link) ?? "none"));
+    return () => {
+      wanted = false;
+    };
+  }, [link]);
+  if (code === "none") return <p>{assign.codeTooLong}</p>;
+  if (!code) return null;
+  return (
+    <svg
+      class="scan-code"
+      viewBox={`0 0 ${code.size} ${code.size}`}
+      role="img"
+      aria-label={assign.codeLabel}
+      shape-rendering="crispEdges"
+    >
+      <path class="code-ground" d={`M0 0h${code.size}v${code.size}H0z`} />
+      <path class="code-ink" d={code.path} />
+    </svg>
+  );
+}
+
+/** What comes out of an assignment that is right: links, code, paper, files. */
+export function HandOut(props: Props) {
+  const { assignment, root, worksheetOf, catalogue, view, sets: typed, setSets, print } = props;
+  const [shared, setShared] = useState("");
+  const [failure, setFailure] = useState("");
+  const query = assignmentQuery(assignment);
+  useEffect(() => {
+    let wanted = true;
+    import("../packed.ts").then(({ sharedQuery }) => sharedQuery(assignOwner, query)).then((text) => wanted && setShared(text));
+    return () => {
+      wanted = false;
+    };
+  }, [query]);
+  const address = (page: string) => `${location.origin}${root}${page}?${shared}`;
+  const task = address("/task/");
+  const answers = address("/answers/");
+  const frame = `<iframe src="${attribute(task)}" title="${attribute(assignment.title)}" width="100%" height="${frameHeight}"></iframe>`;
+
+  const sets = setsOf(typed);
+  const bank = () => bankQuestions(assignment, sets ?? 1, worksheetOf, catalogue);
+  const save = async (make: () => Promise<void>) => {
+    setFailure("");
+    try {
+      await make();
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      setFailure(`${assign.bankFailed} ${error.text(view)}`);
+    }
+  };
+  const saveCsv = () => save(async () => saveFile(fileName(assignment.title, "csv"), "text/csv", bankCsv(bank(), view)));
+  const saveQti = () =>
+    save(async () => {
+      const { qtiPackage } = await import("./qti-package.ts");
+      saveFile(fileName(`${assignment.title} qti`, "zip"), "application/zip", qtiPackage(assignment, bank(), view));
+    });
+
+  return (
+    <>
+      <div class="hand-out-links" data-ready={shared === "" ? undefined : ""}>
+        <section>
+          <h3>{assign.linkLabel}</h3>
+          <p class="actions">
+            <CopyButton text={() => task}>{assign.copyLink}</CopyButton>
+            <a class="button" href={task} target="_blank" rel="noopener">
+              {assign.openTask}
+            </a>
+          </p>
+        </section>
+        <section>
+          <h3>{assign.snippetLabel}</h3>
+          <p class="actions">
+            <CopyButton text={() => frame}>{assign.copySnippet}</CopyButton>
+          </p>
+          <p class="help">{assign.snippetHelp}</p>
+        </section>
+        <section>
+          <h3>{assign.answersLabel}</h3>
+          <p class="actions">
+            <CopyButton text={() => answers}>{assign.copyAnswers}</CopyButton>
+            <a class="button" href={answers} target="_blank" rel="noopener">
+              {assign.openAnswers}
+            </a>
+          </p>
+          <p class="help">{assign.answersHelp}</p>
+        </section>
+        <Fold class="elsewhere" summary={assign.code}>
+          {() => <ScanCode link={task} />}
+        </Fold>
+      </div>
+      <section class="bank" aria-labelledby="assign-files">
+        <h3 id="assign-files">{assign.files}</h3>
+        <div class="field">
+          <label for="assign-sets">{assign.sets}</label>
+          <input
+            id="assign-sets"
+            type="text"
+            inputMode="numeric"
+            autocomplete="off"
+            value={typed}
+            aria-invalid={sets === undefined ? "true" : undefined}
+            aria-describedby={sets === undefined ? "assign-sets-message assign-sets-help" : "assign-sets-help"}
+            onInput={(event) => setSets(event.currentTarget.value)}
+          />
+          <p class="message" id="assign-sets-message" aria-live="polite">
+            {sets === undefined ? assign.setsBad(typed, mostVariants) : ""}
+          </p>
+          <p class="help" id="assign-sets-help">
+            {assign.setsHelp(mostVariants)}
+          </p>
+        </div>
+        <ul class="files">
+          <li>
+            <button type="button" disabled={sets === undefined} onClick={print}>
+              {assign.print}
+            </button>
+            <span class="help">{assign.printHelp}</span>
+          </li>
+          <li>
+            <button type="button" disabled={sets === undefined} onClick={() => void saveCsv()}>
+              {assign.csv}
+            </button>
+            <span class="help">{assign.csvHelp}</span>
+          </li>
+          <li>
+            <button type="button" disabled={sets === undefined} onClick={() => void saveQti()}>
+              {assign.qti}
+            </button>
+            <span class="help">{assign.qtiHelp}</span>
+          </li>
+        </ul>
+        <p class="message" role="alert">
+          {failure}
+        </p>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,27 @@
+import calculators from "virtual:calculators";
+import { useEffect, useState } from "preact/hooks";
+import type { WorksheetOf } from "../../lib/assign/own-question.ts";
+import type { Worksheet } from "../../lib/worksheet.ts";
+
+/** Fetches a calculator's definition; undefined where there is none of this id. */
+export async function fetchWorksheet(id: string): Promise<Worksheet | undefined> {
+  return Object.hasOwn(calculators, id) ? (await calculators[id]?.())?.sheet : undefined;
+}
+
+export interface Worksheets {
+  readonly worksheetOf: WorksheetOf;
+  /** Some are still on their way. */
+  readonly waiting: boolean;
+}
+
+/** The calculators that an assignment asks with, fetched as they are needed. */
+export function useWorksheets(ids: readonly string[]): Worksheets {
+  const [found, setFound] = useState<ReadonlyMap<string, Worksheet | undefined>>(new Map());
+  const missing = [...new Set(ids)].filter((id) => !found.has(id));
+  const wanted = missing.join("\n");
+  useEffect(() => {
+    if (wanted === "") return;
+    for (const id of wanted.split("\n")) fetchWorksheet(id).then((sheet) => setFound((before) => new Map(before).set(id, sheet)));
+  }, [wanted]);
+  return { worksheetOf: (id) => found.get(id), waiting: missing.length > 0 };
+}
