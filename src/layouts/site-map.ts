@@ -61,6 +61,11 @@ const reference: readonly SitePage[] = [
   { path: "/safety/", title: "Safety", about: "All standing cautions in one place." },
   { path: "/glossary/", title: "Glossary", about: "Trade terms in plain words." },
   {
+    path: "/assign/",
+    title: "Assignments",
+    about: "For instructors: questions with own numbers for every student, as a link, on paper or as a question bank.",
+  },
+  {
     path: "/display/",
     title: "Shop display",
     about: "For a touch screen on the wall: limits, cautions and one number of each machine, in large letters.",

@@ -1,6 +1,6 @@
 import { useRef } from "preact/hooks";
 import type { AskedOutput, Question } from "../../lib/assign/definition.ts";
-import { startingTolerance } from "../../lib/assign/starting-question.ts";
+import { startingTolerance } from "../../lib/assign/starting-tolerance.ts";
 import type { QuantityInput } from "../../lib/inputs.ts";
 import { kindOf } from "../../lib/quantity/units.ts";
 import { type QuantityOutput, runWorksheet, type Worksheet } from "../../lib/worksheet.ts";

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
+import { addressParts } from "../../lib/address.ts";
 import { assignmentFromAddress, assignmentQuery } from "../../lib/assign/address.ts";
 import { type Assignment, limits, type Question } from "../../lib/assign/definition.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
@@ -14,6 +15,7 @@ import { emptyAssignment, isEmpty, withInserted, withMovedUp, withoutQuestion, w
 import { example } from "./example.ts";
 import { FaultList } from "./FaultList.tsx";
 import { assignmentFaults, type Found } from "./faults.ts";
+import { fetchWorksheet, planId } from "./fetch-worksheet.ts";
 import { HandOut, setsOf } from "./HandOut.tsx";
 import { PaperSheets } from "./PaperSheets.tsx";
 import { Picker, type PickerGroup } from "./Picker.tsx";
@@ -21,7 +23,7 @@ import { Preview } from "./Preview.tsx";
 import { QuestionCard } from "./QuestionCard.tsx";
 import { questionForm, type Typing } from "./question-form.ts";
 import { useDraft } from "./use-draft.ts";
-import { fetchWorksheet, useWorksheets } from "./use-worksheets.ts";
+import { useWorksheets } from "./use-worksheets.ts";
 
 interface Props {
   readonly catalogue: Catalogue;
@@ -32,6 +34,15 @@ interface Props {
 /** A stroke is not judged before it has had time to be followed by another [ms]. */
 const patience = 400;
 const nothingFound: Found = { faults: [], tried: [] };
+
+async function partToBeginWith(): Promise<Question["fixed"]> {
+  const [{ startingPoints }, { partInputs }] = await Promise.all([
+    import("../plan/starting-points.ts"),
+    import("../../lib/part/form.ts"),
+  ]);
+  const bent = startingPoints.find(({ raw }) => Array.isArray(raw.south) && Array.isArray(raw.north)) ?? startingPoints[0];
+  return bent ? Object.fromEntries(addressParts(partInputs, bent.raw)) : {};
+}
 
 /** What is typed, a moment after typing has paused. */
 function useSettled<T>(value: T): T {
@@ -100,7 +111,9 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
       import("../../lib/assign/starting-question.ts"),
       fetchWorksheet(id),
     ]);
-    const question = sheet && startingQuestion(sheet, catalogue);
+    // A plan begins with a part that has bends: of a flat sheet there is nothing to ask.
+    const fixed = id === planId ? await partToBeginWith() : {};
+    const question = sheet && startingQuestion(sheet, catalogue, fixed);
     if (!question) return;
     change((before) => {
       const after = withInserted(before, before.assignment.questions.length, question);

@@ -45,7 +45,7 @@ export function AssignmentFiles({ assignment, view, begin, open }: Props) {
   };
   return (
     <div class="assign-files">
-      <div class="actions">
+      <div class="assign-actions">
         <button type="button" onClick={() => void save()}>
           {assign.saveFile}
         </button>

@@ -102,7 +102,7 @@ export function HandOut(props: Props) {
       <div class="hand-out-links" data-ready={shared === "" ? undefined : ""}>
         <section>
           <h3>{assign.linkLabel}</h3>
-          <p class="actions">
+          <p class="assign-actions">
             <CopyButton text={() => task}>{assign.copyLink}</CopyButton>
             <a class="button" href={task} target="_blank" rel="noopener">
               {assign.openTask}
@@ -111,14 +111,14 @@ export function HandOut(props: Props) {
         </section>
         <section>
           <h3>{assign.snippetLabel}</h3>
-          <p class="actions">
+          <p class="assign-actions">
             <CopyButton text={() => frame}>{assign.copySnippet}</CopyButton>
           </p>
           <p class="help">{assign.snippetHelp}</p>
         </section>
         <section>
           <h3>{assign.answersLabel}</h3>
-          <p class="actions">
+          <p class="assign-actions">
             <CopyButton text={() => answers}>{assign.copyAnswers}</CopyButton>
             <a class="button" href={answers} target="_blank" rel="noopener">
               {assign.openAnswers}

@@ -7,6 +7,7 @@ import type { Worksheet } from "../../lib/worksheet.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { Field, type Form, fieldId } from "../calculator/Fields.tsx";
 import { Fold } from "../calculator/Fold.tsx";
+import { planId } from "./fetch-worksheet.ts";
 import { shownInputs } from "./question-form.ts";
 import { VariedField } from "./VariedField.tsx";
 
@@ -97,42 +98,34 @@ export function NumberFields(props: Props) {
     if (!place || place.input.kind === "text") return <Field key={key} form={form} field={key} input={input} />;
     return (
       <div class="number-row" key={key}>
-        {variation ? (
-          <div class="field">
-            <p class="label">{place.label}</p>
-            {varied(place, variation)}
-          </div>
-        ) : (
-          <Field form={form} field={key} input={input} />
-        )}
+        {variation ? <p class="label">{place.label}</p> : <Field form={form} field={key} input={input} />}
         {mode(place)}
+        {variation && varied(place, variation)}
       </div>
     );
   };
 
-  const list = (key: string, input: ListInput) => {
-    const cells = placesOf(sheet.inputs, form.raw).filter((place) => place.key === key && place.input.kind !== "text");
-    const differing = Object.entries(question.varied).flatMap(([path, variation]) => {
-      const place = path.startsWith(`${key}.`) ? placeAt(sheet.inputs, path) : undefined;
-      return place ? [{ place, variation }] : [];
+  /** Those places that differ already, and a list of the others to choose from. */
+  const differing = (isOurs: (place: Place) => boolean, words: string, picker: string) => {
+    const varying = Object.entries(question.varied).flatMap(([path, variation]) => {
+      const place = placeAt(sheet.inputs, path);
+      return place && isOurs(place) ? [{ place, variation }] : [];
     });
-    const others = cells.filter(({ path }) => !Object.hasOwn(question.varied, path));
-    const picker = fieldId(form.instance, `${key}.differs`);
+    const others = placesOf(sheet.inputs, form.raw).filter(
+      (place) => isOurs(place) && place.input.kind !== "text" && !Object.hasOwn(question.varied, place.path),
+    );
     return (
-      <div class="number-list" key={key}>
-        <Field form={form} field={key} input={input} />
-        {differing.map(({ place, variation }) => (
+      <>
+        {varying.map(({ place, variation }) => (
           <div class="number-row" key={place.path}>
-            <div class="field">
-              <p class="label">{place.label}</p>
-              {varied(place, variation)}
-            </div>
+            <p class="label">{place.label}</p>
             {mode(place)}
+            {varied(place, variation)}
           </div>
         ))}
         {others.length > 0 && (
           <div class="field">
-            <label for={picker}>{assign.letDiffer(input.label)}</label>
+            <label for={picker}>{words}</label>
             <select
               id={picker}
               autocomplete="off"
@@ -152,11 +145,34 @@ export function NumberFields(props: Props) {
             </select>
           </div>
         )}
-      </div>
+      </>
     );
   };
 
+  const list = (key: string, input: ListInput) => (
+    <div class="number-list" key={key}>
+      <Field form={form} field={key} input={input} />
+      {differing((place) => place.key === key, assign.letDiffer(input.label), fieldId(form.instance, `${key}.differs`))}
+    </div>
+  );
+
   const shown = shownInputs(sheet, question);
+  if (sheet.id === planId) {
+    const keys = new Set(shown.map(([key]) => key));
+    // A part has a hundred sizes: those that differ stand out, the others are taken from a link or found below.
+    return (
+      <>
+        {differing((place) => keys.has(place.key), assign.letAnyDiffer, fieldId(form.instance, "differs"))}
+        <Fold class="overrides" summary={assign.allNumbers}>
+          {() =>
+            shown.map(([key, input]) =>
+              Object.hasOwn(question.varied, key) ? null : <Field key={key} form={form} field={key} input={input} />,
+            )
+          }
+        </Fold>
+      </>
+    );
+  }
   const isOverride = (input: Input) => input.kind === "quantity" && input.override === true;
   const overrides = shown.filter(([, input]) => isOverride(input));
   const used = overrides.some(([key]) => key in question.fixed || key in question.varied);

@@ -7,6 +7,7 @@ import { assign } from "../../texts/en/assign.ts";
 import { type Form, fieldId, Messages } from "../calculator/Fields.tsx";
 import { AskedFields } from "./AskedFields.tsx";
 import { NumberFields } from "./NumberFields.tsx";
+import { TakeOver } from "./TakeOver.tsx";
 
 interface Props {
   readonly number: number;
@@ -31,8 +32,8 @@ export function QuestionCard(props: Props) {
   const title = sheet?.title ?? (waiting ? assign.loading : assign.unknownCalculator(question.calculator));
   const intro = fieldId(instance, "intro");
   const units = fieldId(instance, "units");
-  const button = (what: string, act: () => void, able = true) => (
-    <button type="button" aria-label={assign.questionNamed(what, number)} disabled={!able} onClick={act}>
+  const button = (what: string, act: () => void) => (
+    <button type="button" aria-label={assign.questionNamed(what, number)} onClick={act}>
       {what}
     </button>
   );
@@ -41,10 +42,10 @@ export function QuestionCard(props: Props) {
       <h3 id={`${instance}-head`} tabIndex={-1}>
         {assign.questionHead(number, title)}
       </h3>
-      <div class="actions">
-        {count > 1 && button(assign.up, props.moveUp, number > 1)}
-        {count > 1 && button(assign.down, props.moveDown, number < count)}
-        {button(assign.copy, props.copy, count < limits.questions)}
+      <div class="assign-actions">
+        {number > 1 && button(assign.up, props.moveUp)}
+        {number < count && button(assign.down, props.moveDown)}
+        {count < limits.questions && button(assign.copy, props.copy)}
         {button(assign.remove, props.remove)}
       </div>
       {sheet && form && (
@@ -73,6 +74,7 @@ export function QuestionCard(props: Props) {
           <fieldset class="numbers">
             <legend>{assign.numbers}</legend>
             <p class="help">{assign.numbersHelp}</p>
+            <TakeOver instance={instance} sheet={sheet} change={change} />
             <NumberFields form={form} sheet={sheet} question={question} change={change} />
           </fieldset>
           <div class="question-rest">

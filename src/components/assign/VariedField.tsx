@@ -17,7 +17,7 @@ interface Props {
 function Part({ name, children }: { name: string; children: ComponentChildren }) {
   return (
     <div class="range-part">
-      <span class="cell-name" aria-hidden="true">
+      <span class="part-name" aria-hidden="true">
         {name}
       </span>
       {children}
@@ -69,7 +69,7 @@ function Values({ form, place, variation }: Props) {
   const text = form.draft?.field === field ? form.draft.text : choicesText(shown);
   return (
     <>
-      <label class="cell-name" for={id}>
+      <label class="part-name" for={id}>
         {assign.choices(place.label)}
       </label>
       <input

@@ -1,4 +1,4 @@
-import { assignmentParts } from "../../lib/assign/address.ts";
+import { assignmentParts, assignOwner } from "../../lib/assign/address.ts";
 import type { Assignment, Question } from "../../lib/assign/definition.ts";
 
 /** An assignment in the making. Questions have names of their own, because their places change. */
@@ -13,9 +13,10 @@ export const emptyAssignment: Assignment = { title: "", course: "", questions: [
 export const isEmpty = ({ title, course, intro, questions }: Assignment): boolean =>
   title === "" && course === "" && !intro && questions.length === 0;
 
-/** What an address has to hold for it: nothing for one in which nothing was entered. */
+/** What an address has to hold for it, without the name of the owner: nothing for one in which nothing was entered. */
 export function draftParts(assignment: Assignment): [string, string][] {
-  return isEmpty(assignment) ? [] : assignmentParts(assignment);
+  if (isEmpty(assignment)) return [];
+  return assignmentParts(assignment).map(([name, text]): [string, string] => [name.slice(assignOwner.length + 1), text]);
 }
 
 const nextName = ({ names }: Draft) => Math.max(0, ...names) + 1;

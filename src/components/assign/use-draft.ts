@@ -33,9 +33,10 @@ export function useDraft(): DraftState {
     let latest = 0;
     const read = async () => {
       const reading = ++latest;
-      const found = await heldAssignment(location.search);
-      if (reading !== latest) return;
       edited.current = false;
+      const found = await heldAssignment(location.search);
+      // What was typed meanwhile is newer than what the address held.
+      if (reading !== latest || edited.current) return;
       keepsBefore.current = found.damage !== undefined;
       setDamage(found.damage ?? "");
       setDraft((before) => draftOf(found.assignment ?? emptyAssignment, Math.max(0, ...before.names)));

@@ -1,12 +1,7 @@
-import calculators from "virtual:calculators";
 import { useEffect, useState } from "preact/hooks";
 import type { WorksheetOf } from "../../lib/assign/own-question.ts";
 import type { Worksheet } from "../../lib/worksheet.ts";
-
-/** Fetches a calculator's definition; undefined where there is none of this id. */
-export async function fetchWorksheet(id: string): Promise<Worksheet | undefined> {
-  return Object.hasOwn(calculators, id) ? (await calculators[id]?.())?.sheet : undefined;
-}
+import { fetchWorksheet } from "./fetch-worksheet.ts";
 
 export interface Worksheets {
   readonly worksheetOf: WorksheetOf;

@@ -7,16 +7,9 @@ import { checkAssignment } from "./check-assignment.ts";
 import type { AskedOutput, Question, Variation } from "./definition.ts";
 import { variationSteps } from "./own-numbers.ts";
 import { questionWith } from "./own-question.ts";
-import { type Place, placesOf, textAt } from "./place.ts";
+import { type Place, placesOf, rawOfFixed, textAt } from "./place.ts";
 import { rangeAbout } from "./range-about.ts";
-
-/** A tolerance to begin with: what careful work with a calculator and rounded steps stays within. */
-export function startingTolerance({ quantity, asPercent }: QuantityOutput): string {
-  if (quantity === "count") return "rounding";
-  if (asPercent) return "2%";
-  if (quantity === "length") return "0.2mm";
-  return quantity === "angle" ? "0.5deg" : "2%";
-}
+import { startingTolerance } from "./starting-tolerance.ts";
 
 /** Thicknesses of the shop's stock in a metal, as choices; undefined where there are fewer than two. */
 function stockChoices(material: string | undefined, { shop }: Catalogue): Variation | undefined {
@@ -28,8 +21,7 @@ function stockChoices(material: string | undefined, { shop }: Catalogue): Variat
 type NumberPlace = Place & { readonly input: QuantityInput };
 
 /** The numbers a calculator begins with, the largest lengths first: those are what drawings differ in. */
-function numbersOf(sheet: Worksheet): NumberPlace[] {
-  const raw: Raw = {};
+function numbersOf(sheet: Worksheet, raw: Raw): NumberPlace[] {
   const size = (place: NumberPlace) => {
     const value = Number.parseFloat(textAt(sheet.inputs, raw, place) ?? "");
     return place.input.quantity === "length" ? toBase(value, "length", "mm") : 0;
@@ -61,20 +53,24 @@ function tells(sheet: Worksheet, question: Question, path: string, variation: Va
  * A question to begin with: the main answer of a calculator with a tolerance, and up to two of its numbers that differ, one of
  * them the thickness of sheets that the shop has. It has an answer for every student.
  *
+ * @param fixed - values to begin from, by key, in the place of the calculator's own
  * @returns undefined for a calculator that gives no number
  */
-export function startingQuestion(sheet: Worksheet, catalogue: Catalogue): Question | undefined {
+export function startingQuestion(sheet: Worksheet, catalogue: Catalogue, fixed: Question["fixed"] = {}): Question | undefined {
   const numeric = Object.entries(sheet.outputs).flatMap(([key, output]) =>
     output.kind === "quantity" ? [[key, output] as const] : [],
   );
   const asks = (key: string, output: QuantityOutput): AskedOutput => ({ output: key, tolerance: startingTolerance(output) });
   const [first] = [...numeric.filter(([key]) => key === sheet.main), ...numeric];
   if (!first) return undefined;
-  let question: Question = { calculator: sheet.id, fixed: {}, varied: {}, asked: [asks(...first)] };
+  const raw = rawOfFixed(sheet.inputs, fixed);
+  let question: Question = { calculator: sheet.id, fixed, varied: {}, asked: [asks(...first)] };
 
   const take = (path: string, variation: Variation | undefined): boolean => {
     if (!variation || !tells(sheet, question, path, variation, catalogue)) return false;
-    const next = { ...question, varied: { ...question.varied, [path]: variation } };
+    // An input is fixed or it varies.
+    const others = Object.fromEntries(Object.entries(question.fixed).filter(([key]) => key !== path));
+    const next = { ...question, fixed: others, varied: { ...question.varied, [path]: variation } };
     const assignment = { title: "Start", course: "Start", questions: [next] };
     if (checkAssignment(assignment, () => sheet, catalogue, 50).problems.length > 0) return false;
     question = next;
@@ -82,9 +78,9 @@ export function startingQuestion(sheet: Worksheet, catalogue: Catalogue): Questi
   };
   const { thickness, material } = sheet.inputs;
   if (thickness?.kind === "quantity" && material?.kind === "material")
-    take("thickness", stockChoices(material.default satisfies MaterialId, catalogue));
-  for (const place of numbersOf(sheet)) {
-    const text = textAt(sheet.inputs, {}, place);
+    take("thickness", stockChoices(fixed.material ?? (material.default satisfies MaterialId), catalogue));
+  for (const place of numbersOf(sheet, raw)) {
+    const text = textAt(sheet.inputs, raw, place);
     if (place.path === "thickness" || text === undefined) continue;
     if (take(place.path, rangeAbout(text, place.input))) break;
   }
