@@ -34,15 +34,19 @@ describe("a range about a value", () => {
 });
 
 describe("a question to begin with", () => {
-  test.each(worksheets.map((sheet) => [sheet.id, sheet] as const))("%s", (id, sheet) => {
-    const start = startingQuestion(sheet, catalogue);
-    const numeric = Object.values(sheet.outputs).some(({ kind }) => kind === "quantity");
-    expect(start !== undefined).toBe(numeric);
-    if (!start) return;
-    expect(start.calculator).toBe(id);
-    const assignment = { title: "T", course: "C", questions: [start] };
-    expect(checkAssignment(assignment, worksheetById, catalogue).problems.map(({ message }) => message)).toEqual([]);
-  });
+  test.each(worksheets.map((sheet) => [sheet.id, sheet] as const))(
+    "%s",
+    (id, sheet) => {
+      const start = startingQuestion(sheet, catalogue);
+      const numeric = Object.values(sheet.outputs).some(({ kind }) => kind === "quantity");
+      expect(start !== undefined).toBe(numeric);
+      if (!start) return;
+      expect(start.calculator).toBe(id);
+      const assignment = { title: "T", course: "C", questions: [start] };
+      expect(checkAssignment(assignment, worksheetById, catalogue, 12).problems.map(({ message }) => message)).toEqual([]);
+    },
+    60_000,
+  );
 
   test("takes the thicknesses that the shop has, and a size that differs", () => {
     const bend = worksheetById("bend-length");

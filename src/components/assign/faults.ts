@@ -3,6 +3,23 @@ import type { Assignment, Question } from "../../lib/assign/definition.ts";
 import type { WorksheetOf } from "../../lib/assign/own-question.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { InputError } from "../../lib/input-error.ts";
+import { runWorksheet } from "../../lib/worksheet.ts";
+import { firstRaw } from "./question-form.ts";
+
+/** What checking one question may take [ms], and how many sets of numbers it is tried with at most and at least. */
+const budget = 600;
+const mostTries = 200;
+const leastTries = 12;
+
+/** Sets of numbers that a question can be tried with in a short time: a calculator that searches takes longer than a formula. */
+function triesFor(question: Question, worksheetOf: WorksheetOf, catalogue: Catalogue): number {
+  const sheet = worksheetOf(question.calculator);
+  if (!sheet) return mostTries;
+  const before = performance.now();
+  runWorksheet(sheet, firstRaw(sheet.inputs, question), catalogue);
+  const took = performance.now() - before;
+  return Math.round(Math.min(mostTries, Math.max(leastTries, budget / Math.max(took, 0.1))));
+}
 
 /** A fault of an assignment, with the question it is in. */
 export interface Fault {
@@ -44,9 +61,10 @@ export function assignmentFaults(): (assignment: Assignment, worksheetOf: Worksh
       const worksheet = worksheetOf(question.calculator);
       const last = known.get(question);
       if (last?.index === index && last.worksheet === worksheet && last.catalogue === catalogue) return last.found;
+      const tries = triesFor(question, worksheetOf, catalogue);
       // The others are left out, but each keeps its number.
       const alone = Array.from({ length: index + 1 }, (_, place) => (place === index ? question : skipped));
-      const checked = checkAssignment({ title: "T", course: "C", questions: alone }, (id) => worksheetOf(id), catalogue);
+      const checked = checkAssignment({ title: "T", course: "C", questions: alone }, worksheetOf, catalogue, tries);
       const faults = checked.problems.map(placed).filter((fault) => fault.question === index);
       const found = { faults, tried: checked.tried.slice(index, index + 1) };
       known.set(question, { index, worksheet, catalogue, found });

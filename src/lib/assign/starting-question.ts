@@ -18,6 +18,9 @@ function stockChoices(material: string | undefined, { shop }: Catalogue): Variat
   return choices.length >= 2 ? { choices } : undefined;
 }
 
+/** Sets of numbers that a beginning is tried with: the whole is checked again once it stands. */
+const tries = 12;
+
 type NumberPlace = Place & { readonly input: QuantityInput };
 
 /** The numbers a calculator begins with, the largest lengths first: those are what drawings differ in. */
@@ -72,7 +75,7 @@ export function startingQuestion(sheet: Worksheet, catalogue: Catalogue, fixed: 
     const others = Object.fromEntries(Object.entries(question.fixed).filter(([key]) => key !== path));
     const next = { ...question, fixed: others, varied: { ...question.varied, [path]: variation } };
     const assignment = { title: "Start", course: "Start", questions: [next] };
-    if (checkAssignment(assignment, () => sheet, catalogue, 50).problems.length > 0) return false;
+    if (checkAssignment(assignment, () => sheet, catalogue, tries).problems.length > 0) return false;
     question = next;
     return true;
   };
