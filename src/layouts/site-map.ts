@@ -46,6 +46,11 @@ const tools: readonly SitePage[] = [
     title: "Plan a part",
     about: "From a drawing to a blank with every scribe line, hole and check, on one sheet of paper.",
   },
+  {
+    path: "/sheet/",
+    title: "Cut plan",
+    about: "Many blanks out of stock sheets and offcuts: as few sheets as possible, every stop setting in order.",
+  },
   { path: "/shop/", title: "This shop", about: "The machines, stock and measured bends that the answers are held against." },
 ];
 

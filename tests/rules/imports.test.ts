@@ -25,10 +25,10 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   stock: ["quantity", "stats", ...basics],
   ...Object.fromEntries(trades.map((trade) => [trade, [...foundation, ...basics, "bending"]])),
   shop: [...foundation, ...trades, ...basics],
-  sheet: ["quantity", ...basics],
+  sheet: [...foundation, "bending", "shop", "part", ...basics, "list-cells.ts"],
   part: [...foundation, ...trades, ...basics, "shop", "address.ts", "json-inputs.ts", "worksheet.ts"],
   worksheets: [...foundation, ...trades, ...basics, "sheet", "worksheet.ts"],
-  assign: [...foundation, "bending", ...basics, "address.ts", "csv.ts", "worksheet.ts"],
+  assign: [...foundation, "bending", ...basics, "address.ts", "csv.ts", "list-cells.ts", "worksheet.ts"],
   "": ["quantity", "stock", "worksheets"],
 };
 

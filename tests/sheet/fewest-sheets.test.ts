@@ -258,7 +258,7 @@ describe("jobs that cannot be worked with", () => {
     ["a sheet of nothing", job([{}], { width: 0 }), "sheets.0.width", /from/],
     ["trim that leaves nothing", job([{ width: 1, length: 1 }], { width: 100 }, 50), "trim", /below .*50/],
     ["a negative trim", job([{}], {}, -1), "trim", /from/],
-    ["no sheet left", job([{}], { count: 0 }), "sheets", /every count is 0/],
+    ["no sheet left", job([{}], { count: 0 }), "sheets", /every number of sheets is 0/],
   ])("%s", (_, bad, field, message) => {
     const error = problem(bad);
     expect(error.field).toBe(field);

@@ -8,6 +8,7 @@ import { useTexts } from "../../texts/context.ts";
 import { plan as planTexts } from "../../texts/en/plan.ts";
 import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { CutList, JointTable, PracticeTables, PunchTable, sizeWords } from "./BenchLists.tsx";
+import { BlanksLink } from "./BlanksLink.tsx";
 import { FlatDrawing, mostNumbered } from "./FlatDrawing.tsx";
 import { FinishedPicture, FoldingPicture } from "./FoldingPicture.tsx";
 import { OrderList } from "./OrderList.tsx";
@@ -109,6 +110,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
         <TakeAlong sheet={async () => fullSize(plan)} view={view} />
         <PracticeTables plan={plan} view={view} />
         <CutList plan={plan} view={view} />
+        <BlanksLink part={part} cuts={plan.cuts} />
 
         {scribe.length > 0 && (
           <section class="plan-scribe">

@@ -4,6 +4,7 @@ import { useTexts } from "../../texts/context.ts";
 import { plan as planTexts } from "../../texts/en/plan.ts";
 import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { CutList, JointTable, PunchTable, sizeWords } from "./BenchLists.tsx";
+import { BlanksLink } from "./BlanksLink.tsx";
 import { mostNumbered } from "./FlatDrawing.tsx";
 import { PlanCode } from "./PlanCode.tsx";
 import { FinishedRolled, RolledBlankDrawing } from "./RolledDrawing.tsx";
@@ -96,6 +97,7 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
 
         <TakeAlong sheet={async () => (await import("../../lib/part/rolled/full-size.ts")).rolledFullSize(plan)} view={view} />
         <CutList plan={plan} view={view} {...(sheet.sector && { after: texts.cuts.sector })} />
+        <BlanksLink part={part} cuts={plan.cuts} />
 
         {strip && (
           <section class="plan-practice">

@@ -1,4 +1,5 @@
 import { InputError } from "../input-error.ts";
+import { cellsOf } from "../list-cells.ts";
 import { say } from "../quantity/phrase.ts";
 import { limits } from "./definition.ts";
 import { plainId } from "./own-numbers.ts";
@@ -23,26 +24,6 @@ export interface ClassList {
   readonly columns: number;
   /** Cells of the first student's line, to tell the columns apart. */
   readonly firstCells: readonly string[];
-}
-
-/** Cells of one line, divided by tabs, semicolons or commas, whichever comes first in that order; quotes as in CSV. */
-function cellsOf(line: string): string[] {
-  const mark = ["\t", ";", ","].find((each) => line.includes(each));
-  const cells: string[] = [];
-  let cell = "";
-  let quoted = false;
-  for (let at = 0; at < line.length; at++) {
-    const sign = line[at] as string;
-    if (quoted && sign === '"' && line[at + 1] === '"') {
-      cell += '"';
-      at++;
-    } else if (sign === '"' && (quoted || cell.trim() === "")) quoted = !quoted;
-    else if (sign === mark && !quoted) {
-      cells.push(cell.trim());
-      cell = "";
-    } else cell += sign;
-  }
-  return [...cells, cell.trim()];
 }
 
 /**

@@ -134,7 +134,6 @@ export function* fewestSheets(job: SheetJob, effort: SheetEffort = {}): Generato
     const sheet = job.sheets[index] as SheetJob["sheets"][number];
     return { ...insideTrim(sheet, job.trim), cost: single ? 1 : costOf(sheet), count: sheet.count ?? Infinity };
   });
-  if (plates.length === 0) throw new InputError("sheets", 0, say`There is no sheet to cut from: every count is 0.`);
   const step = costStep(plates);
   const raise = (bound: number) => (step ? step * Math.ceil(bound / step - 1e-6) : bound);
   const mostWork = effort.work ?? usualWork;

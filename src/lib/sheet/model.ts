@@ -105,7 +105,7 @@ export const costOf = ({ cost, width, length }: Sheet): number => cost ?? (width
 /** Value of one piece: its own, or its area [mm²]. */
 export const worthOf = ({ value, width, length }: Piece): number => value ?? width * length;
 
-function checkPiece(job: SheetJob, piece: Piece, index: number): void {
+function checkPiece(sheets: readonly Sheet[], trim: number, piece: Piece, index: number): void {
   const field = `pieces.${index}`;
   checkRange(`${field}.width`, { ...pieceSize, label: "Width" }, piece.width);
   checkRange(`${field}.length`, { ...pieceSize, label: "Length" }, piece.length);
@@ -114,8 +114,8 @@ function checkPiece(job: SheetJob, piece: Piece, index: number): void {
 
   const fits = (lies: readonly Lie[]) =>
     lies.some((lie) =>
-      job.sheets.some((sheet) => {
-        const inside = insideTrim(sheet, job.trim);
+      sheets.some((sheet) => {
+        const inside = insideTrim(sheet, trim);
         return lie.width <= inside.width && lie.length <= inside.length;
       }),
     );
@@ -127,8 +127,8 @@ function checkPiece(job: SheetJob, piece: Piece, index: number): void {
       piece.grain,
       say`${name}, ${exactly(piece.width, "length")} × ${exactly(piece.length, "length")} with the grain ${piece.grain} its length, fits the sheet only the other way round, against its grain. Take a longer sheet, or let the grain be free.`,
     );
-  const largest = job.sheets
-    .map((sheet) => insideTrim(sheet, job.trim))
+  const largest = sheets
+    .map((sheet) => insideTrim(sheet, trim))
     .reduce((best, each) => (each.width * each.length > best.width * best.length ? each : best), { width: 0, length: 0 });
   const tooLong = Math.max(piece.width, piece.length) > millimetres(Math.max(largest.width, largest.length));
   const longSide = piece.length >= piece.width === tooLong ? "length" : "width";
@@ -159,10 +159,12 @@ export function checkJob(job: SheetJob, goal: Goal): void {
         sheet.cost,
       );
   });
+  const available = job.sheets.filter(({ count }) => count !== 0);
+  if (available.length === 0) throw new InputError("sheets", 0, say`There is no sheet to cut from: every number of sheets is 0.`);
   checkRange("trim", { ...trimSize, label: "Trim" }, job.trim);
   job.sheets.forEach((sheet, index) => {
     const short = Math.min(sheet.width, sheet.length);
-    if (!(2 * job.trim < short) && job.sheets.length === 1)
+    if (!(2 * job.trim < short) && available.length === 1 && sheet.count !== 0)
       throw new InputError(
         "trim",
         job.trim,
@@ -182,7 +184,7 @@ export function checkJob(job: SheetJob, goal: Goal): void {
         undefined,
         say`Number of pieces is not entered. Allowed is from 1 to ${mostPieces}; it may be left out only where one sheet is filled.`,
       );
-    checkPiece(job, piece, index);
+    checkPiece(available, job.trim, piece, index);
   });
   const total = job.pieces.reduce((sum, { count = 1 }) => sum + count, 0);
   if (total > mostPieces)

@@ -4,12 +4,10 @@ import { mm, say } from "../quantity/phrase.ts";
 import type { Part, ShearCut } from "../sheet/cut-order.ts";
 import { fewestSheets } from "../sheet/fewest-sheets.ts";
 import { fillOneSheet } from "../sheet/fill-one-sheet.ts";
-import { type Grain, pieceCount, pieceSize, type SheetJob, sheetSize, trimSize } from "../sheet/model.ts";
+import { goalField, piecesField, sheetFields } from "../sheet/job-inputs.ts";
+import type { SheetJob } from "../sheet/model.ts";
 import { type CutSheets, cutSheets, finish, usedShare } from "../sheet/sheet-plan.ts";
 import { type AnswerTable, type Remark, worksheet } from "../worksheet.ts";
-
-/** Smaller blanks are not cut on a shear, and thousands of them would fit a sheet [mm]; common practice. */
-const smallestBlank = 5;
 
 const setting = { quantity: "length", fineness: "setting" } as const;
 
@@ -105,59 +103,7 @@ export default worksheet({
   title: "Blanks out of sheets",
   summary: "How to cut many blanks out of as few sheets as possible with a shear, with every stop setting in order.",
   page: "/sheet/",
-  inputs: {
-    sheetWidth: {
-      ...sheetSize,
-      kind: "quantity",
-      label: "Width of the sheet",
-      default: "1250mm",
-      help: "Across the rolling direction.",
-    },
-    sheetLength: {
-      ...sheetSize,
-      kind: "quantity",
-      label: "Length of the sheet",
-      default: "2500mm",
-      help: "Along the rolling direction.",
-    },
-    trim: {
-      ...trimSize,
-      kind: "quantity",
-      label: "Trim",
-      default: "0mm",
-      help: "Cut off every edge first, where the sheet’s own edges are damaged or not square; 0 for none.",
-    },
-    goal: {
-      kind: "choice",
-      label: "Goal",
-      choices: { "fewest-sheets": "all pieces, fewest sheets", "fill-one-sheet": "fill one sheet" },
-      default: "fewest-sheets",
-    },
-    pieces: {
-      kind: "list",
-      label: "Pieces",
-      rowName: "pieces",
-      columns: {
-        name: { kind: "text", label: "Name", maxLength: 60, default: "" },
-        width: { ...pieceSize, kind: "quantity", label: "Width", min: smallestBlank },
-        length: { ...pieceSize, kind: "quantity", label: "Length", min: smallestBlank },
-        count: { ...pieceCount, kind: "quantity", label: "Number", whenEmpty: "any number, where one sheet is filled" },
-        grain: {
-          kind: "choice",
-          label: "Rolling direction",
-          choices: { free: "either way", along: "along its length", across: "across, along its width" },
-          default: "free",
-        },
-      },
-      minRows: 1,
-      maxRows: 60,
-      default: [
-        { name: "tray", width: "226mm", length: "276mm", count: "30", grain: "free" },
-        { name: "lid", width: "182mm", length: "232mm", count: "12", grain: "free" },
-      ],
-      help: "Sizes of the flat blanks. Where a bend must run across the rolling direction, say which way it has to go.",
-    },
-  },
+  inputs: { ...sheetFields, goal: goalField, pieces: piecesField },
   outputs: {
     sheets: { kind: "quantity", label: "Sheets", quantity: "count" },
     used: {
@@ -220,7 +166,7 @@ export default worksheet({
         width,
         length,
         ...(count === undefined ? {} : { count }),
-        grain: grain as Grain,
+        grain,
       })),
       shear: {
         longestCut: shear.cuttingLength,
