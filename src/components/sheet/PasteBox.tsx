@@ -39,7 +39,13 @@ export function PasteBox({ catalogue, view, rows, onTake }: Props) {
   const [said, setSaid] = useState("");
   const [problems, setProblems] = useState<readonly string[]>([]);
 
-  useEffect(() => setText(draft()), []);
+  const [opened, setOpened] = useState(false);
+
+  useEffect(() => {
+    const kept = draft();
+    setText(kept);
+    if (kept !== "") setOpened(true);
+  }, []);
   const put = (next: string) => {
     setText(next);
     keepDraft(next);
@@ -59,7 +65,7 @@ export function PasteBox({ catalogue, view, rows, onTake }: Props) {
   };
 
   return (
-    <details class="plan-group cut-paste" open={text !== "" || undefined}>
+    <details class="plan-group cut-paste" open={opened || undefined} onToggle={(event) => setOpened(event.currentTarget.open)}>
       <summary>{texts.pasteTitle}</summary>
       <label for="sheet-paste">{texts.pasteLabel}</label>
       <textarea
