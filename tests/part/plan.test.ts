@@ -274,6 +274,13 @@ describe("bad input is refused at its field", () => {
       "Leg north 1 must be longer than 2.00 mm, the part of it that its bend takes; it is 1.50 mm.",
     ],
     [
+      // R + T = 2 mm by hand; tan 45° in binary leaves a hair.
+      "a leg just as long as its bend",
+      form({ north: [up("2mm")] }),
+      "north.0.leg",
+      "Leg north 1 must be longer than 2.00 mm, the part of it that its bend takes; it is 2.00 mm.",
+    ],
+    [
       "a base shorter than its two bends",
       form({ depth: "3mm", north: [up("25mm")], south: [up("25mm")] }),
       "depth",

@@ -63,6 +63,14 @@ describe("reading a length", () => {
     expect(read).toThrow(message);
   });
 
+  test.each([
+    ["", "angle", "Nothing is entered. Write an angle like"],
+    ["x", "energy", "“x” is not an energy."],
+    ["", "force", "Write a force like"],
+  ] as const)("“%s” for an %s is refused in good English", (text, quantity, message) => {
+    expect(() => parseQuantity(text, quantity)).toThrow(message);
+  });
+
   test("a gauge number needs a metal", () => {
     expect(() => parseQuantity("18 ga", "length")).toThrow("has no meaning here without a metal");
   });
