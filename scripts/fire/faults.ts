@@ -22,8 +22,8 @@ function* badLeaves(value: unknown, path: string): Generator<string> {
 
 /** A sentence in every view. What was typed is quoted; it may say anything. */
 function* badWords(phrase: Phrase, path: string): Generator<string> {
-  for (const part of phrase)
-    if (typeof part !== "string" && !Number.isFinite(part.value)) yield `${path} holds the amount ${part.value}`;
+  for (const [at, leaf] of leaves(phrase, path))
+    if (typeof leaf === "number" && !Number.isFinite(leaf)) yield `${at} is the amount ${leaf}`;
   for (const view of lengthViews) {
     const text = phraseText(phrase, view);
     if (noNumber.test(text.replace(/“[^”]*”/g, ""))) yield `${path} says: ${text}`;
@@ -55,7 +55,7 @@ function* answerFaults(sheet: Worksheet, answer: Answer, knows: Knowledge): Gene
   for (const [place, { rows }] of (answer.tables ?? []).entries())
     for (const [row, { cells, note }] of rows.entries()) {
       yield* badLeaves(cells, `tables.${place}.${row}`);
-      if (note !== undefined) yield* badWords([note], `tables.${place}.${row}.note`);
+      if (note !== undefined) yield* badWords(typeof note === "string" ? [note] : note, `tables.${place}.${row}.note`);
     }
   for (const source of answer.sources) if (!knows.sources.has(source)) yield `cites ${source}`;
 }
