@@ -73,7 +73,7 @@ function dataText(): string {
 const groups = [
   {
     name: "page",
-    test: /src[\\/](?:components[\\/](?:units|site-switches)|site[\\/]trusted-scripts|texts[\\/]page-language)\.ts$|preload-helper/,
+    test: /src[\\/](?:components[\\/](?:units|site-switches)|site[\\/]trusted-scripts|texts[\\/](?:page-language|en[\\/](?:search|offline)))\.ts$|preload-helper/,
     priority: 3,
   },
   {

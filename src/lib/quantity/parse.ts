@@ -54,12 +54,16 @@ const vulgar: Readonly<Record<string, string>> = {
 };
 
 function tidy(text: string): string {
-  return text
-    .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${vulgar[sign]}`)
-    .replace(/[−–]/g, "-")
-    .replace(/⁄/g, "/")
-    .replace(/[\u00a0\u2009\u202f\s]+/g, " ")
-    .trim();
+  return (
+    text
+      .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${vulgar[sign]}`)
+      .replace(/[−–]/g, "-")
+      .replace(/⁄/g, "/")
+      // Groups of three, as this handbook shows large numbers.
+      .replace(/(?<=\d)[\u2009\u202f](?=\d{3}(?!\d))/g, "")
+      .replace(/[\u00a0\u2009\u202f\s]+/g, " ")
+      .trim()
+  );
 }
 
 function unitKey(quantity: Quantity, typed: string): string | undefined {
@@ -97,7 +101,7 @@ function readNumber(text: string): PlainNumber | undefined {
 
 /**
  * Reads a quantity as people type it: `1.2`, `1,2 mm`, `0.048in`, `3/64"`, `2 1/16 in`, `1' 6-1/2"`, `18 ga`,
- * `45 ksi`, `12 kN`, `90°`. A comma is a decimal comma. A bare number is in `context.unit`.
+ * `45 ksi`, `12 kN`, `90°`. A comma is a decimal comma; thin spaces may stand between groups of three. A bare number is in `context.unit`.
  *
  * @param text - what was typed
  * @param quantity - kind of quantity expected

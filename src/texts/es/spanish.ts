@@ -60,6 +60,9 @@ export function spanish(
     digits,
     path: (english) => pathIn("es", english),
     toEnglish: { lang: "en", hreflang: "en" },
-    typed: (text) => text.replace(/\p{L}+(?=[.\s]*$)/u, (word) => spellings[word.toLowerCase()] ?? word),
+    typed: (text) =>
+      text
+        .replace(/(?<![\d.,])\d{1,3}(?:(?:\.\d{3})+(?=,)|(?:\.\d{3}){2,}(?![\d.]))/, (groups) => groups.replaceAll(".", ""))
+        .replace(/\p{L}+(?=[.\s]*$)/u, (word) => spellings[word.toLowerCase()] ?? word),
   };
 }

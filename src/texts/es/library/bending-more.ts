@@ -122,7 +122,7 @@ export const bendingMore: Readonly<Record<string, string>> = {
   Steps: "Pasos",
   Fold: "Doblez",
   How: "Cómo",
-  "swing the leaf": "girar el delantal",
+  swing: "girar",
   "press flat": "aplastar",
   To: "Hasta",
   "Turned through from flat after this step.": "Giro desde plano después de este paso.",

@@ -77,7 +77,6 @@ export const bending: Readonly<Record<string, string>> = {
   "other thickness, {}": "otro espesor, {1}",
   "other radius, {}": "otro radio, {1}",
   "other angle, {}": "otro ángulo, {1}",
-  "{}, {}{}, {} {}": "{1}, {2}{3}, {4} {5}",
   "kept on this device": "guardado en este dispositivo",
   "in the shop’s file": "en el archivo del taller",
   ", lot {}": ", lote {1}",

@@ -1,0 +1,175 @@
+import type { Page } from "playwright-core";
+import { describe, inject } from "vitest";
+import { calculator } from "../../src/texts/en/calculator.ts";
+import { drawings } from "../../src/texts/en/drawings.ts";
+import { figuresBending } from "../../src/texts/en/figures-bending.ts";
+import { prose } from "../../src/texts/en/prose.ts";
+import { safety } from "../../src/texts/en/safety.ts";
+import { shell } from "../../src/texts/en/shell.ts";
+import { cautions } from "../../src/texts/es/library/cautions.ts";
+import { library } from "../../src/texts/es/library.ts";
+import { worksheetsInSpanish } from "../../src/texts/es/worksheets.ts";
+import { expect, test } from "./harness.ts";
+
+/** The pages in Spanish, as somebody who reads Spanish meets them. */
+const base = inject("base").replace(/\/$/, "");
+const thickness = "#bend-length-thickness";
+
+async function live(page: Page, id: string): Promise<void> {
+  await page.locator(`[data-calculator]#${id}`).hover();
+  await page.locator(`[data-calculator]#${id}[data-live]`).waitFor({ timeout: 60_000 });
+}
+
+/** Every text of some areas, as it stands. */
+function textsIn(area: unknown): string[] {
+  if (typeof area === "string") return [area];
+  return typeof area === "object" && area !== null ? Object.values(area).flatMap(textsIn) : [];
+}
+
+/** English that must not be seen: texts of the interface, and those of the library that are other words in Spanish. */
+const english = new Set([
+  ...textsIn([calculator, drawings, figuresBending, prose, safety, shell]),
+  ...[...library, ...Object.entries(cautions)].flatMap(([text, translation]) => (text === translation ? [] : [text])),
+]);
+for (const same of ["Material", "mm", "SB", "", "English", " ", ".", ", "]) english.delete(same);
+const englishWords = /\b(?:the|of|and|with|which|this|that|from|are|your|sheet|leg|thickness)\b/i;
+
+/** Texts of the page that are read or heard, but for those marked as English: names of works, and of the other language. */
+function visibleTexts(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const texts: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const element = node instanceof Element ? node : node.parentElement;
+      if (!element || element.closest("script, style, math, code, .katex, [lang]:not(html)")) continue;
+      if (node instanceof Text) texts.push(node.data);
+      else for (const name of ["aria-label", "title", "data-label", "placeholder"]) texts.push(element.getAttribute(name) ?? "");
+    }
+    return texts.map((text) => text.replace(/\s+/g, " ").trim()).filter((text) => text !== "");
+  });
+}
+
+const leftInEnglish = (texts: readonly string[]) =>
+  texts.filter((text) => english.has(text) || englishWords.test(text.replaceAll("Flat to Formed", "")));
+
+describe("pages in Spanish", () => {
+  for (const path of ["/es/", "/es/bending/", "/es/safety/", ...worksheetsInSpanish.map((id) => `/es/embed/${id}/`)])
+    test(`${path} is in Spanish, and has no English left in it`, { timeout: 240_000 }, async ({ open }) => {
+      const page = await open(path);
+      expect(await page.locator("html").getAttribute("lang")).toBe("es");
+      const ids = await page.locator("[data-calculator]").evaluateAll((all) => all.map(({ id }) => id));
+      for (const id of ids) await live(page, id);
+      for (const part of await page.locator("main details:not([open]) > summary").all()) await part.click();
+      expect(leftInEnglish(await visibleTexts(page))).toEqual([]);
+    });
+
+  test("name their counterparts, and are named by them", async ({ open }) => {
+    for (const [path, other] of [
+      ["/bending/", "/es/bending/"],
+      ["/es/safety/", "/safety/"],
+    ] as const) {
+      const page = await open(path);
+      const versions = await page
+        .locator("link[rel=alternate]")
+        .evaluateAll((all) =>
+          all.map((link) => [link.getAttribute("hreflang"), new URL((link as HTMLLinkElement).href).pathname]),
+        );
+      const pair = [path, other].sort((a, b) => b.length - a.length || 0);
+      const spanish = pair.find((each) => each.startsWith("/es/"));
+      expect(versions).toEqual([
+        ["en", `${base}${spanish?.slice(3)}`],
+        ["es", `${base}${spanish}`],
+      ]);
+    }
+    const page = await open("/marking/");
+    expect(await page.locator("link[rel=alternate], [data-language]").count()).toBe(0);
+  });
+
+  test("links to pages in English say so", async ({ open }) => {
+    const page = await open("/es/bending/");
+    const links = await page.locator("main a[href], footer a[href], nav a[href]").evaluateAll((all) =>
+      all.map((link) => ({
+        path: (link as HTMLAnchorElement).pathname,
+        host: (link as HTMLAnchorElement).host === location.host,
+        hreflang: link.getAttribute("hreflang"),
+      })),
+    );
+    const silent = links.filter(({ path, host, hreflang }) => host && !path.startsWith(`${base}/es/`) && hreflang !== "en");
+    expect(silent).toEqual([]);
+  });
+});
+
+describe("a calculator in Spanish", () => {
+  test("takes a decimal comma, answers with one, and keeps a point in the address", { timeout: 120_000 }, async ({ open }) => {
+    const page = await open("/es/embed/bend-length/");
+    await live(page, "bend-length");
+    expect(await page.locator(thickness).inputValue()).toBe("1,2");
+    await page.locator(thickness).fill("1,5");
+    await page.locator("#bend-length-radius").fill("1.6");
+    await expect.poll(() => page.locator(".answer-number").textContent()).toMatch(/^\d+,\d\d mm$/);
+    await expect.poll(() => new URL(page.url()).search).toContain("bend-length.thickness=1.5mm");
+    await page.locator(thickness).blur();
+    expect(await page.locator(thickness).inputValue()).toBe("1,5");
+    await page.locator("summary", { hasText: "Desarrollo del cálculo" }).click();
+    expect(await page.locator("[data-numbers]:visible").first().textContent()).toMatch(/\d,\d/);
+  });
+
+  test("says in Spanish what cannot be used, with what was typed as it was", { timeout: 120_000 }, async ({ open }) => {
+    const page = await open("/es/embed/bend-length/");
+    await live(page, "bend-length");
+    const message = page.locator(`${thickness}-message`);
+    await page.locator(thickness).fill("1.2.3 mm");
+    await expect
+      .poll(() => message.textContent())
+      .toBe(
+        "Espesor: «1.2.3 mm» no es un solo número. Escriba, por ejemplo, 1,2 mm, 0,048 in o 3/64 in. Se admite de 0,10 mm a 13,00 mm.",
+      );
+    await page.locator(thickness).fill("20");
+    await expect.poll(() => message.textContent()).toBe("Espesor: se admite de 0,10 mm a 13,00 mm; es 20,00 mm.");
+    expect(await page.locator(".stale-mark").first().textContent()).toContain("Un campo necesita otro valor.");
+  });
+
+  test("takes its values along into the other language and back", { timeout: 120_000 }, async ({ open }) => {
+    const page = await open("/es/bending/");
+    await live(page, "bend-length");
+    await page.locator(thickness).fill("2,5");
+    // At once, before the address is written by itself.
+    await page.locator("a[data-language]").click();
+    await page.waitForURL(/\/bending\/\?.*bend-length\.thickness=2\.5mm/);
+    expect(new URL(page.url()).pathname).toBe(`${base}/bending/`);
+    await page.locator("#bend-length[data-live]").waitFor({ timeout: 60_000 });
+    expect(await page.locator(thickness).inputValue()).toBe("2.5");
+    await page.locator("a[data-language]").click();
+    await page.waitForURL(/\/es\/bending\/\?.*bend-length\.thickness=2\.5mm/);
+    await expect.poll(() => page.locator(thickness).inputValue()).toBe("2,5");
+  });
+});
+
+describe("the search", () => {
+  const hits = (page: Page) =>
+    page.locator(".search-link").evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).pathname));
+
+  test("finds Spanish pages on Spanish pages, and English ones on English", { timeout: 120_000 }, async ({ open }) => {
+    const spanish = await open("/es/safety/");
+    await spanish.locator("[data-search] input").fill("plegadora");
+    await spanish.locator(".search-link").first().waitFor({ timeout: 60_000 });
+    expect(await spanish.locator(".search-status").textContent()).toMatch(/páginas? encontrada/);
+    expect((await hits(spanish)).every((path) => path.startsWith(`${base}/es/`))).toBe(true);
+    const english = await open("/safety/");
+    await english.locator("[data-search] input").fill("brake");
+    await english.locator(".search-link").first().waitFor({ timeout: 60_000 });
+    expect((await hits(english)).some((path) => path.startsWith(`${base}/es/`))).toBe(false);
+  });
+
+  test("works in Spanish without a network", { timeout: 240_000 }, async ({ open }) => {
+    const page = await open("/es/bending/", { serviceWorker: true, expectProblems: /ERR_INTERNET_DISCONNECTED/ });
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null), { timeout: 60_000 }).toBe(true);
+    await page.context().setOffline(true);
+    await page.reload();
+    await page.locator("[data-search] input").fill("retorno elástico");
+    await page.locator(".search-link").first().waitFor({ timeout: 60_000 });
+    expect((await hits(page))[0]).toBe(`${base}/es/bending/`);
+    await page.context().setOffline(false);
+  });
+});
