@@ -7,21 +7,22 @@ import { catalogueModule } from "./src/catalogue/vite-plugin.ts";
 import { calculatorModules } from "./src/components/calculator/vite-plugin.ts";
 import { equationAssets } from "./src/equations/assets.ts";
 import { loadGlossary } from "./src/site/glossary.ts";
-import { pagesInSpanish } from "./src/site/pages-in-spanish.ts";
+import { pagesIn } from "./src/site/pages-in.ts";
 import { preactPages } from "./src/site/preact-pages.ts";
 import { rehypeBase } from "./src/site/rehype-base.ts";
 import { rehypeGlossary } from "./src/site/rehype-glossary.ts";
 import { rehypeLanguage } from "./src/site/rehype-language.ts";
-import { shell as spanishShell } from "./src/texts/es/shell.ts";
+import { languages } from "./src/texts/at-build.ts";
+import { shell } from "./src/texts/en/shell.ts";
 
 const base = process.env.BASE_PATH ?? "/";
 if (!/^\/(?:.*\/)?$/.test(base)) throw new Error(`BASE_PATH must begin and end with a slash; it is “${base}”`);
 
 /** For links in Markdown. */
-const languages = {
-  codeOf: (file = "") => (/[\\/]techniques-es[\\/]/.test(file) ? "es" : "en"),
-  pagesIn: () => pagesInSpanish(),
-  inEnglish: () => spanishShell.inEnglish,
+const languageLinks = {
+  codeOf: (file = "") => /[\\/]techniques-(\w+)[\\/]/.exec(file)?.[1] ?? "en",
+  pagesIn,
+  inEnglish: (code) => languages[code].texts(shell).inEnglish,
 };
 
 export default defineConfig({
@@ -37,7 +38,7 @@ export default defineConfig({
       rehypePlugins: [
         [rehypeKatex, { strict: "error", throwOnError: true }],
         rehypeGlossary(loadGlossary()),
-        rehypeLanguage(languages),
+        rehypeLanguage(languageLinks),
         rehypeBase(base),
       ],
     }),

@@ -1,8 +1,13 @@
 import type { Language } from "./language.ts";
 
-/** The language of the page that is open, where it is not English: it is fetched, English comes with what needs it. Browser only. */
+/** English comes with what needs it; every other language is fetched on its own pages only. */
+const fetched: Readonly<Record<string, () => Promise<{ default: Language }>>> = {
+  es: () => import("./es/in-browser.ts"),
+};
+
+/** The language of the page that is open, where it is not English. Browser only. */
 export async function foreignLanguage(): Promise<Language | undefined> {
-  return document.documentElement.lang === "es" ? (await import("./es/in-browser.ts")).default : undefined;
+  return (await fetched[document.documentElement.lang]?.())?.default;
 }
 
 /** The texts of an area in the language of the page that is open. Browser only. */

@@ -103,7 +103,7 @@ describe("words that a reader sees stand in src/texts", () => {
     ["text between tags", "const a = <p>Hello there</p>;"],
     ["a text in braces", 'const a = <p>{"Hello there"}</p>;'],
     ["one of two texts", 'const a = <p>{x ? "Hello there" : y}</p>;'],
-    ["a text with values in it", "const a = <p>{`Hello ${name}`}</p>;"],
+    ["a text with values in it", `const a = <p>{\`Hello \${name}\`}</p>;`],
     ["a text that is read out", 'const a = <svg aria-label="Hello there" />;'],
     ["lines of a drawing", 'const a = <Text lines={["Hello", x]} />;'],
   ])("notices %s", (_, text) => {

@@ -3,12 +3,12 @@ import { missingPage as englishMissing } from "../en/missing-page.ts";
 import { prose as englishProse } from "../en/prose.ts";
 import { safety as englishSafety } from "../en/safety.ts";
 import { shell as englishShell } from "../en/shell.ts";
+import { type Area, area } from "../translation.ts";
 import { figuresBending } from "./figures-bending.ts";
 import { missingPage } from "./missing-page.ts";
 import { prose } from "./prose.ts";
 import { safety } from "./safety.ts";
 import { shell } from "./shell.ts";
-import { type Area, area } from "./spanish.ts";
 
 /** Areas of the interface that are said only when the site is built. */
 export const atBuild: readonly Area[] = [

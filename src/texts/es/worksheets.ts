@@ -1,4 +1,4 @@
-/** Calculators whose every text has its Spanish; each has a page of its own below `/es/embed/`. */
+/** Calculators whose every text has its Spanish, which a test sees to; each has a page of its own below `/es/embed/`. */
 export const worksheetsInSpanish: readonly string[] = [
   "bend-length",
   "practice-pieces",
