@@ -12,14 +12,8 @@ const notMoved = [
   "src/components/drawings/",
   "src/components/figures/",
   "src/components/glossary/",
-  "src/components/plan/",
   "src/components/shop/",
-  "src/components/tables/",
-  "src/pages/checked.astro",
-  "src/pages/glossary.astro",
-  "src/pages/plan/",
   "src/pages/shop/",
-  "src/pages/sources.astro",
   "src/pages/tables/",
 ];
 

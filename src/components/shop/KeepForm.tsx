@@ -6,7 +6,7 @@ import { lineFrom } from "../../lib/shop/form.ts";
 import { readBend } from "../../lib/shop/read-shop.ts";
 import { shopLine } from "../../lib/shop/write-shop.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
-import { useTexts } from "../../texts/context.ts";
+import { useLanguage, useTexts } from "../../texts/context.ts";
 import { keepBend } from "../../texts/en/keep-bend.ts";
 import type { AfterProps } from "../calculator/after.ts";
 import { tellDeviceShop } from "./device.ts";
@@ -25,6 +25,7 @@ const typed = (value: number, unit: string) => `${Number(value.toFixed(4))} ${un
 
 /** Asks what the calculator does not know of the pieces, and keeps them. */
 export function KeepForm({ instance, values, outputs, catalogue, root }: AfterProps) {
+  const language = useLanguage();
   const texts = useTexts(keepBend);
   const { thickness, radius, angle, legTo } = values as Values;
   const [material, setMaterial] = useState("steel-cr");
@@ -114,7 +115,7 @@ export function KeepForm({ instance, values, outputs, catalogue, root }: AfterPr
           >
             {Object.values(catalogue.materials).map(({ id: metal, name }) => (
               <option key={metal} value={metal}>
-                {name}
+                {language.say(name)}
               </option>
             ))}
           </select>

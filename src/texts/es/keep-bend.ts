@@ -5,8 +5,7 @@ export const keepBend: typeof english = {
   onePiece: "Una sola pieza no tiene ±, así que no se guarda. Pliegue dos o más, mejor cinco.",
   newer: "Los pliegues de este dispositivo vienen de páginas más nuevas que estas. Vuelva a cargar la página.",
   kept: "Guardado. Lo usan en este dispositivo los desarrollos con el método «medido en este taller» y el plan.",
-  notKept:
-    "Este navegador no guarda nada: su almacenamiento está apagado o lleno. Esta es la línea para el archivo del taller:",
+  notKept: "Este navegador no guarda nada: su almacenamiento está apagado o lleno. Esta es la línea para el archivo del taller:",
   metal: "Metal de las piezas",
   lot: "Lote de la chapa, si se conoce",
   brake: "Plegadora",
