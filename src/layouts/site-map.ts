@@ -1,5 +1,7 @@
 import { getCollection } from "astro:content";
 import { pageIn } from "../site/page-in.ts";
+import { languageOf } from "../texts/at-build.ts";
+import { siteMap as pageTexts } from "../texts/en/site-map.ts";
 
 /** What the site is to hold, and which of it is there. Links lead only to what is there. */
 export interface SitePage {
@@ -9,121 +11,54 @@ export interface SitePage {
   readonly about: string;
 }
 
+type PagePath = keyof typeof pageTexts;
+
+const page = (path: PagePath): SitePage => ({ path, ...pageTexts[path] });
+
+/** What a page is called, in the language of the page that is being made. */
+export function titleOf(made: Pick<URL, "pathname">, path: PagePath): string {
+  return languageOf(made).say(pageTexts[path].title);
+}
+
 /** The six techniques of the handbook, in the order the work goes. */
 export const techniques: readonly SitePage[] = [
-  { path: "/marking/", title: "Marking out", about: "Get lines and centres from a drawing onto the sheet, from one datum edge." },
-  {
-    path: "/cutting/",
-    title: "Cutting",
-    about: "Shears, snips and saws: which one, how much force, and how corners are notched.",
-  },
-  {
-    path: "/punching/",
-    title: "Punching",
-    about: "Holes with punch and die: force, clearance, and how near to an edge or a bend.",
-  },
-  {
-    path: "/bending/",
-    title: "Bending",
-    about: "How long the blank must be, where the line goes, and how far past the angle to swing.",
-  },
-  { path: "/rolling/", title: "Rolling", about: "Tubes and cones: the blank, the setting of the rolls, the flat ends." },
-  { path: "/joining/", title: "Joining", about: "Spot welds, rivets and folded seams: how many, how far apart, how strong." },
+  page("/marking/"),
+  page("/cutting/"),
+  page("/punching/"),
+  page("/bending/"),
+  page("/rolling/"),
+  page("/joining/"),
 ];
 
 /** A short technique beside the six. */
-export const furnace: SitePage = {
-  path: "/furnace/",
-  title: "Furnace",
-  about: "Soften metal that earlier work has hardened, before a bend that would crack it.",
-};
+export const furnace = page("/furnace/");
 const inOrder = [...techniques, furnace];
 
 /** What one uses in the shop rather than reads. */
-const tools: readonly SitePage[] = [
-  {
-    path: "/plan/",
-    title: "Plan a part",
-    about: "From a drawing to a blank with every scribe line, hole and check, on one sheet of paper.",
-  },
-  {
-    path: "/sheet/",
-    title: "Cut plan",
-    about: "Many blanks out of stock sheets and offcuts: as few sheets as possible, every stop setting in order.",
-  },
-  { path: "/shop/", title: "This shop", about: "The machines, stock and measured bends that the answers are held against." },
-];
+const tools: readonly SitePage[] = [page("/plan/"), page("/sheet/"), page("/shop/")];
 
 const reference: readonly SitePage[] = [
-  { path: "/tables/", title: "Tables", about: "Gauges, metals, radii, welds, rivets, tolerances: every number with its source." },
-  {
-    path: "/tables/calculators/",
-    title: "Calculators",
-    about: "Every calculator with its inputs, answers, embed link and command line.",
-  },
-  { path: "/checked/", title: "Checked values", about: "Every published value beside what this handbook computes." },
-  { path: "/sources/", title: "Sources", about: "Where each formula and number was read, or that it is from memory." },
-  { path: "/safety/", title: "Safety", about: "All standing cautions in one place." },
-  { path: "/glossary/", title: "Glossary", about: "Trade terms in plain words." },
-  {
-    path: "/assign/",
-    title: "Assignments",
-    about: "For instructors: questions with own numbers for every student, as a link, on paper or as a question bank.",
-  },
-  {
-    path: "/display/",
-    title: "Shop display",
-    about: "For a touch screen on the wall: limits, cautions and one number of each machine, in large letters.",
-  },
+  page("/tables/"),
+  page("/tables/calculators/"),
+  page("/checked/"),
+  page("/sources/"),
+  page("/safety/"),
+  page("/glossary/"),
+  page("/assign/"),
+  page("/display/"),
 ];
 
 /** The pages below `/tables/`, in the order of its list. */
 export const tables: readonly SitePage[] = [
-  {
-    path: "/tables/gauges/",
-    title: "Gauge numbers",
-    about: "What a gauge number is in inches and millimetres, in every list side by side.",
-  },
-  {
-    path: "/tables/materials/",
-    title: "Metals",
-    about: "Density, stiffness and strengths of every metal, with the band each value lies in.",
-  },
-  {
-    path: "/tables/smallest-radii/",
-    title: "Smallest radii",
-    about: "How sharp a bend may be before it cracks, by metal and thickness.",
-  },
-  {
-    path: "/tables/spot-settings/",
-    title: "Spot settings",
-    about: "Force, time and current to start from when spot welding, by thickness.",
-  },
-  {
-    path: "/tables/hole-circles/",
-    title: "Hole circle table",
-    about: "Centres and chords of evenly spaced holes, and a list of coordinates to copy.",
-  },
-  {
-    path: "/tables/rivets/",
-    title: "Rivet sizes",
-    about: "Sizes of solid rivets with their drills, least pitch and edge distance.",
-  },
-  {
-    path: "/tables/fractions/",
-    title: "Inch fractions",
-    about: "Every sixty-fourth of an inch in decimal inches and in millimetres.",
-  },
-  {
-    path: "/tables/general-tolerances/",
-    title: "General tolerances",
-    about: "What ± a size has when the drawing says only “ISO 2768-m”.",
-  },
-  {
-    path: "/tables/thickness-tolerances/",
-    title: "Thickness tolerances",
-    about: "How far real sheet may be from the thickness it was sold as.",
-  },
+  page("/tables/gauges/"),
+  page("/tables/materials/"),
+  page("/tables/smallest-radii/"),
+  page("/tables/spot-settings/"),
+  page("/tables/hole-circles/"),
+  page("/tables/rivets/"),
+  page("/tables/fractions/"),
+  page("/tables/general-tolerances/"),
+  page("/tables/thickness-tolerances/"),
 ];
 
 const hasFile = ({ path }: SitePage) => pageIn("src/pages", path);

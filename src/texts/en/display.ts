@@ -3,7 +3,6 @@
  * come from where the rest of the handbook has them.
  */
 export const display = {
-  title: "Shop display",
   about:
     "The shop's own screen: what a machine takes, what to watch out for, and its number, in letters that read across the room.",
   ask: "Where do you stand?",

@@ -1,6 +1,5 @@
 /** The page that plans a part: its form, what can be done with a plan, the picture of the folding. */
 export const plan = {
-  title: "Plan a part",
   description:
     "From the drawing of a folded or rolled part to its blank: size, scribe list, hole centres, finished sizes with their ±, practice pieces, checks and cautions, on one sheet.",
   lead: "Enter the finished sizes from the drawing. The plan says how big the blank is and where every line and hole goes on it, so that the part comes out to size. Everything you enter is in the address of this page: a link is the file.",

@@ -3,7 +3,6 @@ import type { Sentence } from "../sentence.ts";
 /** The pages one looks things up on: checked values, sources, glossary. */
 export const reference = {
   checked: {
-    title: "Checked values",
     description: "Every published value beside what this handbook computes, with its source.",
     lead: "A calculator is worth as much as what it was held against. Here is every number it was held against: what the source says, what we compute, and how far apart they are.",
     about:
@@ -44,7 +43,6 @@ export const reference = {
   },
 
   sources: {
-    title: "Sources",
     description: "Where every formula and number of the handbook was read, or that it is from memory, and where it is used.",
     lead: "Where each formula and number comes from, whether it was read there, and which pages, calculators and tables rest on it.",
     entries: (all: number, groups: readonly string[]) =>
@@ -72,7 +70,6 @@ export const reference = {
   },
 
   glossary: {
-    title: "Glossary",
     description: "The words of the trade in plain sentences, each with a drawing.",
     lead: "The words of the trade, each in one sentence and one drawing. What the word stands for is marked in it.",
     about:
@@ -81,7 +78,6 @@ export const reference = {
     all: (words: number) => `All ${words} words`,
     index: "All words",
     alsoCalled: (names: readonly string[]) => `Also called ${names.join(", ")}. `,
-    metals: "Metals",
     /** Of a drawing: what it shows, and the part of it that the word stands for. */
     marked: (drawing: string, term: string) => `${drawing}. Marked: ${term.toLowerCase()}.`,
     more: (title: string, path: string): Sentence => ["More in ", { link: title, to: path }, "."],

@@ -1,6 +1,5 @@
 /** The page of the shop: what its file says, and the form with which a device changes it. */
 export const shop = {
-  title: "This shop",
   description:
     "The machines, tooling, stock and measured bends that every answer is held against, and what the ratings mean in other metals.",
   lead: (name: string) =>

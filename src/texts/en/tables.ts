@@ -4,7 +4,6 @@ const readALength = { link: "Read a length", to: "/marking/#length-reader" };
 
 /** The pages of the tables. What each is called stands in the site map. */
 export const tables = {
-  title: "Tables",
   description:
     "The reference tables of the handbook: gauges, metals, radii, spot settings, hole circles, rivets, fractions and tolerances.",
   lead: "The numbers behind the calculators. Each one says where it was read, or that it is from memory.",
@@ -88,7 +87,6 @@ export const tables = {
   },
 
   calculators: {
-    title: "Calculators",
     description: "Every calculator of the handbook: what goes in, what comes out, how to embed it and how to call it.",
     lead: "Every calculator with what goes in and what comes out, for course pages, the command line and checking.",
     address: [
