@@ -7,22 +7,27 @@ import { filesIn, parse, textOf } from "./source-files.ts";
  * layouts and pages: text between tags, and texts of properties that are shown or read out.
  */
 
-/** Places whose words are not moved yet. A place that has none left must be taken out, and none may be put in. */
-const notMoved = [
-  "src/components/drawings/",
-  "src/components/figures/",
-  "src/components/glossary/",
-  "src/components/shop/",
-  "src/pages/shop/",
-  "src/pages/tables/",
-];
+/**
+ * Places whose words are not moved. A place that has none left must be taken out, and none may be put in. What is left are
+ * drawings that belong to the content of one page or one word, and are translated with it.
+ */
+const notMoved = ["src/components/drawings/", "src/components/figures/", "src/components/glossary/drawings/"];
 
-/** Name of the handbook, and what is the same in every language. */
-const names = /^(?:Flat to Formed|±|[A-Z]{1,3}\d?|mm|in|kN|Σ.*)$/;
+/** Whole sentences in code that are no words of the interface. */
+const samples = ["src/components/assign/example.ts", "src/components/plan/starting-points.ts"];
+
+/** Name of the handbook, addresses, and what is the same in every language. */
+const names = /^(?:(?:… · )?Flat to Formed|±|[A-Z]{1,3}\d?|mm|in|kN|Σ.*|\/[\w/-]*)$/;
 
 const shownProperties = new Set(
-  "aria-label ariaLabel title alt placeholder label lines text name caption description summary data-label".split(" "),
+  "aria-label ariaLabel aria-valuetext title alt placeholder label lines text name caption description summary data-label head heads note".split(
+    " ",
+  ),
 );
+
+/** What is between these is written in no language. */
+const verbatim = new Set(["code", "pre"]);
+const isVerbatim = (node: ts.Node) => ts.isJsxElement(node) && verbatim.has(node.openingElement.tagName.getText());
 
 /** The markup of an Astro file as TSX: what is between the fences is code, and what is in style and script is no markup. */
 function markupOf(path: string): string {
@@ -54,7 +59,7 @@ function wordsOf(path: string, text = markupOf(path)): string[] {
       inExpression(node.whenTrue);
       inExpression(node.whenFalse);
     } else if (ts.isBinaryExpression(node)) {
-      if (!/^[!=<>]/.test(node.operatorToken.getText())) {
+      if (!/^[!=<>]|^in/.test(node.operatorToken.getText())) {
         inExpression(node.left);
         inExpression(node.right);
       }
@@ -62,6 +67,7 @@ function wordsOf(path: string, text = markupOf(path)): string[] {
     else if (ts.isParenthesizedExpression(node)) inExpression(node.expression);
   };
   const visit = (node: ts.Node): void => {
+    if (isVerbatim(node)) return;
     if (ts.isJsxText(node)) keep(node.text);
     if (ts.isJsxExpression(node) && node.expression && !ts.isJsxAttribute(node.parent)) inExpression(node.expression);
     if (ts.isJsxAttribute(node) && shownProperties.has(node.name.getText()) && node.initializer) {
@@ -76,17 +82,53 @@ function wordsOf(path: string, text = markupOf(path)): string[] {
   return found;
 }
 
+/** A capital, and at least one word after it. */
+const sentence = /^\P{L}*\p{Lu}[\p{L}’']*[,:;.]? \p{L}/u;
+
+/** Sentences anywhere in code, but for what an error says to whoever works on the project. */
+function sentencesOf(path: string, text = markupOf(path)): string[] {
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (isVerbatim(node) || (ts.isNewExpression(node) && /Error$/.test(node.expression.getText()))) return;
+    if (ts.isCallExpression(node) && node.expression.getText().startsWith("console.")) return;
+    const words =
+      ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)
+        ? node.text
+        : ts.isTemplateExpression(node)
+          ? [node.head.text, ...node.templateSpans.map(({ literal }) => literal.text)].join("…")
+          : "";
+    if (sentence.test(words) && !names.test(words)) found.push(words);
+    ts.forEachChild(node, visit);
+  };
+  visit(parse(path.replace(/\.astro$/, ".tsx"), text));
+  return found;
+}
+
 const shown = [
   ...filesIn("src/components", /\.(tsx|astro)$/),
   ...filesIn("src/layouts", /\.astro$/),
   ...filesIn("src/pages", /\.astro$/),
   ...filesIn("src/offline", /\.astro$/),
 ];
+const written = [...shown, ...["components", "layouts", "pages", "offline"].flatMap((each) => filesIn(`src/${each}`, /\.ts$/))]
+  // Tables are content, with the sources of their numbers; only what stands around them is interface.
+  .filter((path) => !path.startsWith("src/components/tables/data/") && !samples.includes(path));
 const placeOf = (path: string) => notMoved.find((place) => path === place || (place.endsWith("/") && path.startsWith(place)));
 
 describe("words that a reader sees stand in src/texts", () => {
   test.each(shown.filter((path) => !placeOf(path)).map((path) => ({ path })))("$path", ({ path }) => {
     expect(wordsOf(path)).toEqual([]);
+  });
+
+  test.each(written.filter((path) => !placeOf(path)).map((path) => ({ path })))(
+    "no sentence in the code of $path",
+    ({ path }) => {
+      expect(sentencesOf(path)).toEqual([]);
+    },
+  );
+
+  test.each(samples.map((path) => ({ path })))("$path still has words of its own", ({ path }) => {
+    expect(sentencesOf(path).length).toBeGreaterThan(0);
   });
 
   test.each(notMoved.map((place) => ({ place })))("$place still has words of its own", ({ place }) => {
@@ -100,6 +142,7 @@ describe("words that a reader sees stand in src/texts", () => {
     ["a text with values in it", `const a = <p>{\`Hello \${name}\`}</p>;`],
     ["a text that is read out", 'const a = <svg aria-label="Hello there" />;'],
     ["lines of a drawing", 'const a = <Text lines={["Hello", x]} />;'],
+    ["heads of a table", 'const a = <Table heads={["Hello", x]} />;'],
   ])("notices %s", (_, text) => {
     expect(wordsOf("src/components/x.tsx", text)).toHaveLength(1);
   });
@@ -108,7 +151,21 @@ describe("words that a reader sees stand in src/texts", () => {
     ["a comparison", 'const a = <p>{kind === "closed" && x}</p>;'],
     ["a class", 'const a = <p class="some words">{x}</p>;'],
     ["the name of a field", 'const a = <input name="units" />;'],
+    ["what is to be typed as it is", "const a = <code>npm start</code>;"],
+    ["an address", "const a = <a href={b}>/embed/{c}/</a>;"],
+    ["whether there is something", 'const a = <p>{"rating" in machine && x}</p>;'],
   ])("passes over %s", (_, text) => {
     expect(wordsOf("src/components/x.tsx", text)).toEqual([]);
+  });
+
+  test.each([
+    ['say("The file is too long.");', ["The file is too long."]],
+    [`say(\`Line \${line} of \${file}\`);`, ["Line … of …"]],
+    ['const report = { words: "Kept here" };', ["Kept here"]],
+    ['throw new Error("There is no such caution");', []],
+    ['const name = "Flat to Formed";', []],
+    ['const look = "piece chosen";', []],
+  ])("finds the sentences of %s", (text, sentences) => {
+    expect(sentencesOf("src/components/x.ts", text)).toEqual(sentences);
   });
 });

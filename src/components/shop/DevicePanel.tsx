@@ -90,7 +90,8 @@ const nothing: Kept = { bends: [], troubles: [], unreadable: [] };
 
 /** The shop as it is changed and measured on this device. */
 export function DevicePanel({ catalogue, file }: Props) {
-  const texts = useTexts(shopTexts).device;
+  const all = useTexts(shopTexts);
+  const texts = all.device;
   const [kept, setKept] = useState<Kept>(nothing);
   const [editing, setEditing] = useState(false);
   const [raw, setRaw] = useState<Raw>({});
@@ -263,7 +264,7 @@ export function DevicePanel({ catalogue, file }: Props) {
   const open = async (chosen: File | undefined) => {
     if (!chosen) return;
     const { readShopText } = await import("./open-shop.ts");
-    const { file: read, filled, faults } = readShopText(chosen.name, await chosen.text(), catalogue);
+    const { file: read, filled, faults } = readShopText(chosen.name, await chosen.text(), catalogue, all);
     if (!read) {
       setReport({ words: texts.refused(chosen.name), lines: faults, bad: true });
       return;

@@ -3,6 +3,7 @@ import type { Catalogue } from "../../lib/catalogue.ts";
 import { fileOf, filledFrom, type ShopFile, shopInputs } from "../../lib/shop/form.ts";
 import { readShop } from "../../lib/shop/read-shop.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
+import { shop } from "../../texts/en/shop.ts";
 
 /** Reads a shop's file that somebody chose. The parser of YAML is large: this comes only when a file is opened. */
 
@@ -18,8 +19,6 @@ export interface OpenedShop {
   readonly faults: readonly string[];
 }
 
-const faultLine = ({ line, path, message }: Fault) => `Line ${line}${path === "" ? "" : `, ${path}`}: ${message}`;
-
 function valueAt(file: unknown, path: readonly string[]): unknown {
   return path.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], file);
 }
@@ -29,9 +28,10 @@ export function readShopText(
   name: string,
   text: string,
   catalogue: Pick<Catalogue, "materials" | "gaugeSystems" | "shop">,
+  { device: texts } = shop,
 ): OpenedShop {
-  if (text.length > longest)
-    return { filled: [], faults: [`The file has ${text.length} characters; allowed is up to ${longest}.`] };
+  if (text.length > longest) return { filled: [], faults: [texts.tooLong(text.length, longest)] };
+  const faultLine = ({ line, path, message }: Fault) => texts.fault(line, path, message);
   const faults: Fault[] = [];
   const { value, fault } = parseYaml(name, text, faults);
   if (value === undefined) return { filled: [], faults: faults.map(faultLine) };

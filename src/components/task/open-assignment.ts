@@ -19,7 +19,7 @@ export async function openText(text: string, name?: string): Promise<Opened> {
     try {
       json = JSON.parse(written);
     } catch {
-      return { problem: task.openNoJson(name ?? "The text") };
+      return { problem: task.openNoJson(name ?? task.openText) };
     }
     try {
       return { assignment: readAssignment(json) };

@@ -45,6 +45,8 @@ export const shop = {
     inUse: (file: string) => `${file} is in use on this device.`,
     filled: "What it leaves out was taken from the shop’s own file:",
     savedLastUsable: "Saved the last state that can be used: the values marked below are not in the file.",
+    tooLong: (characters: number, most: number) => `The file has ${characters} characters; allowed is up to ${most}.`,
+    fault: (line: number, place: string, message: string) => `Line ${line}${place === "" ? "" : `, ${place}`}: ${message}`,
     /** Within the file that is saved. */
     savedOn: (date: string) => `This shop, saved on ${date} from the handbook's own form.`,
     notFilledIn: (names: readonly string[]) => `Not filled in yet: ${names.join(", ")}`,

@@ -16,6 +16,8 @@ export const task = {
   openButton: "Open it",
   openFile: "Open an assignment file",
   openNothing: "That holds no assignment. Paste the whole link, from https to its end, or open the file that came with it.",
+  /** In place of the name of a file, for what was pasted. */
+  openText: "The text",
   openNoJson: (name: string) => `${name} is not an assignment file: it is not JSON.`,
   openProblem: (name: string, problem: string) => `${name}: ${problem}`,
   openUnread: "The file could not be read.",
