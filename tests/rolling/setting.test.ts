@@ -160,6 +160,28 @@ describe("the passes", () => {
       ),
     );
   });
+
+  // By hand: the sheet comes back flat up to Ri = E T/(2 Y), so ρ = E T/(2 Y) + T + D3/2 and h = ρ − √(ρ² − x²).
+  const flatUpTo = () => {
+    const reach = (steel.elasticModulus * steel.thickness) / (2 * steel.yield) + steel.thickness + machine.rearRoll / 2;
+    return reach - Math.sqrt(reach ** 2 - machine.rollSpacing ** 2);
+  };
+
+  test("the first step is counted from where the sheet begins to stay bent", () => {
+    const [first, second] = passPlan({ ...steel, ...machine, rise: 8, largestStep: 1 });
+    const step = (8 - flatUpTo()) / Math.ceil(8 - flatUpTo());
+    expect(first?.rise).toBeCloseTo(flatUpTo() + step, 9);
+    expect(second?.rise).toBeCloseTo(flatUpTo() + 2 * step, 9);
+  });
+
+  test("a whole number of steps is not rounded up", () => {
+    for (const steps of [3, 4, 7])
+      expect(passPlan({ ...steel, ...machine, rise: flatUpTo() + steps * 0.7, largestStep: 0.7 })).toHaveLength(steps);
+  });
+
+  test("an end that keeps step with another has as many passes", () => {
+    expect(passPlan({ ...steel, ...machine, rise: flatUpTo() + 1, largestStep: 2, passes: 5 })).toHaveLength(5);
+  });
 });
 
 describe("trial pieces", () => {
