@@ -30,6 +30,7 @@ await new Stryker({
   // On a busy machine a slow test is no endless loop; a mutant counts as found only where a test fails.
   timeoutMS: 120_000,
   timeoutFactor: 10,
+  dryRunTimeoutMinutes: 60,
   reporters: ["json", "html", "clear-text", "progress-append-only"],
   jsonReporter: { fileName: `${report}.json` },
   htmlReporter: { fileName: `${report}.html` },
