@@ -83,7 +83,7 @@ function wordsOf(path: string, text = markupOf(path)): string[] {
 }
 
 /** A capital, and at least one word after it. */
-const sentence = /^\P{L}*\p{Lu}[\p{L}’']*[,:;.]? \p{L}/u;
+const sentence = /^\P{L}*\p{Lu}[\p{L}’']*[,:;.]? (?:… )?\p{L}/u;
 
 /** Sentences anywhere in code, but for what an error says to whoever works on the project. */
 function sentencesOf(path: string, text = markupOf(path)): string[] {

@@ -1,3 +1,5 @@
+import type { Sentence } from "../sentence.ts";
+
 /** What stands around every page: head, menu, foot, the search box, the switches. */
 export const shell = {
   /** Name of this language in itself. */
@@ -31,7 +33,7 @@ export const shell = {
       ", with its limits said. They do not know your machine or your sheet. The machine’s manual and rating plate, the rules of your shop and its trained staff come first: see the ",
       { link: "cautions", to: "/safety/" },
       ".",
-    ] as readonly (string | { readonly link: string; readonly to: string })[],
+    ] as Sentence,
   },
 
   onThisPage: "On this page",
