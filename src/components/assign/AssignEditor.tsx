@@ -8,6 +8,7 @@ import { assign } from "../../texts/en/assign.ts";
 import { keptAssignments } from "../../texts/en/kept-assignments.ts";
 import { KeptList } from "../kept/KeptList.tsx";
 import { assignmentShelf } from "../kept/kept-list.ts";
+import { loadSheet, planId } from "../task/load-sheets.ts";
 import { unitsView, watchUnits } from "../units.ts";
 import { AssignmentFiles } from "./AssignmentFiles.tsx";
 import { AssignmentHead } from "./AssignmentHead.tsx";
@@ -15,7 +16,6 @@ import { emptyAssignment, isEmpty, withInserted, withMovedUp, withoutQuestion, w
 import { example } from "./example.ts";
 import { FaultList } from "./FaultList.tsx";
 import { assignmentFaults, type Found } from "./faults.ts";
-import { fetchWorksheet, planId } from "./fetch-worksheet.ts";
 import { HandOut, setsOf } from "./HandOut.tsx";
 import { PaperSheets } from "./PaperSheets.tsx";
 import { Picker, type PickerGroup } from "./Picker.tsx";
@@ -107,13 +107,10 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
 
   const instanceOf = (index: number) => `assign-${names[index]}`;
   const add = async (id: string) => {
-    const [{ startingQuestion }, sheet] = await Promise.all([
-      import("../../lib/assign/starting-question.ts"),
-      fetchWorksheet(id),
-    ]);
+    const [{ startingQuestion }, loaded] = await Promise.all([import("../../lib/assign/starting-question.ts"), loadSheet(id)]);
     // A plan begins with a part that has bends: of a flat sheet there is nothing to ask.
     const fixed = id === planId ? await partToBeginWith() : {};
-    const question = sheet && startingQuestion(sheet, catalogue, fixed);
+    const question = loaded && startingQuestion(loaded.sheet, catalogue, fixed);
     if (!question) return;
     change((before) => {
       const after = withInserted(before, before.assignment.questions.length, question);

@@ -7,7 +7,7 @@ import type { Worksheet } from "../../lib/worksheet.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { Field, type Form, fieldId } from "../calculator/Fields.tsx";
 import { Fold } from "../calculator/Fold.tsx";
-import { planId } from "./fetch-worksheet.ts";
+import { planId } from "../task/load-sheets.ts";
 import { shownInputs } from "./question-form.ts";
 import { VariedField } from "./VariedField.tsx";
 

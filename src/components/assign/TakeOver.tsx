@@ -8,7 +8,7 @@ import { Fold } from "../calculator/Fold.tsx";
 import { findKept, type Kept, planShelf } from "../kept/kept-list.ts";
 import { packedKey } from "../packed-key.ts";
 import { deviceStore } from "../shop/shelf.ts";
-import { planId } from "./fetch-worksheet.ts";
+import { planId } from "../task/load-sheets.ts";
 
 interface Props {
   readonly instance: string;

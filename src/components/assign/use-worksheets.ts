@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { WorksheetOf } from "../../lib/assign/own-question.ts";
 import type { Worksheet } from "../../lib/worksheet.ts";
-import { fetchWorksheet } from "./fetch-worksheet.ts";
+import { loadSheet } from "../task/load-sheets.ts";
 
 export interface Worksheets {
   readonly worksheetOf: WorksheetOf;
@@ -16,7 +16,8 @@ export function useWorksheets(ids: readonly string[]): Worksheets {
   const wanted = missing.join("\n");
   useEffect(() => {
     if (wanted === "") return;
-    for (const id of wanted.split("\n")) fetchWorksheet(id).then((sheet) => setFound((before) => new Map(before).set(id, sheet)));
+    for (const id of wanted.split("\n"))
+      loadSheet(id).then((loaded) => setFound((before) => new Map(before).set(id, loaded?.sheet)));
   }, [wanted]);
   return { worksheetOf: (id) => found.get(id), waiting: missing.length > 0 };
 }

@@ -15,7 +15,8 @@ export interface Sheets {
 /** A whole part is asked about through its plan, which is no calculator of a page. */
 export const planId = "plan";
 
-async function loadSheet(id: string): Promise<Pick<CalculatorModule, "sheet" | "Drawing"> | undefined> {
+/** What stands behind a question; undefined where there is none of this id. */
+export async function loadSheet(id: string): Promise<Pick<CalculatorModule, "sheet" | "Drawing"> | undefined> {
   if (id === planId) return { sheet: (await import("../../lib/part/plan-worksheet.ts")).default, Drawing: undefined };
   return Object.hasOwn(calculators, id) ? calculators[id]?.() : undefined;
 }

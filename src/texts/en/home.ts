@@ -29,4 +29,8 @@ export const home = {
   stock: "Sheets in stock",
   sizes: (count: number) => `${count} sizes`,
   more: "More about this shop",
+  instructors: "For instructors",
+  instructorsAbout:
+    "Set questions that every student answers with numbers of their own, and see who is done. Nothing is sent anywhere.",
+  instructorsLink: "Make an assignment",
 };

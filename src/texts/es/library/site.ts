@@ -16,6 +16,7 @@ export const site: Readonly<Record<string, string>> = {
   Safety: "Seguridad",
   Glossary: "Glosario",
   "Shop display": "Pantalla del taller",
+  Assignments: "Tareas",
   "Angle and springback": "Ángulo y retorno elástico",
   "Why a bend opens again when it is let go, and how far past the angle to swing.":
     "Por qué un pliegue se abre al soltarlo y cuánto hay que girar más allá del ángulo.",
