@@ -48,7 +48,7 @@ export function PaperSheets({ assignment, sets, worksheetOf, catalogue, view }: 
         <table>
           <thead>
             <tr>
-              <th scope="col">{assign.sets}</th>
+              <th scope="col">{assign.printSetHead}</th>
               <th scope="col">{assign.printQuestion}</th>
               <th scope="col">{assign.printOwn}</th>
               <th scope="col">{assign.printAnswers}</th>

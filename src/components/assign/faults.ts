@@ -15,9 +15,14 @@ const leastTries = 12;
 function triesFor(question: Question, worksheetOf: WorksheetOf, catalogue: Catalogue): number {
   const sheet = worksheetOf(question.calculator);
   if (!sheet) return mostTries;
-  const before = performance.now();
-  runWorksheet(sheet, firstRaw(sheet.inputs, question), catalogue);
-  const took = performance.now() - before;
+  const raw = firstRaw(sheet.inputs, question);
+  // The first run also makes the browser ready for it, and any may be held up by something else.
+  const runs = [1, 2, 3].map(() => {
+    const before = performance.now();
+    runWorksheet(sheet, raw, catalogue);
+    return performance.now() - before;
+  });
+  const took = Math.min(...runs);
   return Math.round(Math.min(mostTries, Math.max(leastTries, budget / Math.max(took, 0.1))));
 }
 
