@@ -5,9 +5,17 @@
       return localStorage.getItem(`flat-to-formed.${key}`);
     } catch {}
   };
-  const put = (key, allowed) => allowed.includes(kept(key)) && root.setAttribute(`data-${key}`, kept(key));
+  const put = (key, allowed, value) => allowed.includes(value) && root.setAttribute(`data-${key}`, value);
+  const units = ["inch", "fraction"];
   root.dataset.js = "";
-  put("units", ["inch", "fraction"]);
-  put("look", ["light", "dark", "contrast"]);
-  if (location.search) root.classList.add("has-query");
+  put("units", units, kept("units"));
+  put("look", ["light", "dark", "contrast"], kept("look"));
+  if (location.search) {
+    root.classList.add("has-query");
+    // Units that the link asks for come before the visitor's own, which stay kept.
+    const asked = new URLSearchParams(location.search).get("units");
+    if (asked !== null) root.dataset.unitsAsked = asked;
+    if (asked === "mm") delete root.dataset.units;
+    put("units", units, asked);
+  }
 })();

@@ -11,6 +11,7 @@ function showUnits(): void {
 for (const radio of radios) radio.addEventListener("change", () => chooseUnits(radio.value as LengthView));
 watchUnits(showUnits);
 showUnits();
+if (root.dataset.unitsAsked !== undefined) void import("./links/units-from-link.ts");
 
 const look = document.querySelector<HTMLSelectElement>("select[name=look]");
 if (look) {

@@ -45,6 +45,7 @@ const reference: readonly SitePage[] = [
   page("/safety/"),
   page("/glossary/"),
   page("/assign/"),
+  page("/links/"),
   page("/display/"),
 ];
 

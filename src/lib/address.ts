@@ -60,24 +60,62 @@ function defaultText(input: Input): string {
   return input.default ?? "";
 }
 
-/** `[key, text]` for every input that was given and is not at its default, in the order of the inputs. */
-export function addressParts(inputs: Inputs, raw: Raw): [string, string][] {
+/**
+ * Key of the inputs whose values the maker of an address fixed, `bend-length.fixed=thickness,material`: they are shown and
+ * cannot be changed. No form has an input of this name.
+ */
+export const fixedKey = "fixed";
+
+/** What an address fixes in one form, in the order of the address. */
+export interface Fixed {
+  /** Keys of inputs. */
+  readonly keys: readonly string[];
+  /** Words that are no inputs of this form; kept, so that they can be named as errors. */
+  readonly unknown: readonly string[];
+}
+
+export const nothingFixed: Fixed = { keys: [], unknown: [] };
+
+/** What the parameters of an address fix in the form `id`. */
+export function fixedFromAddress(id: string, inputs: Inputs, parameters: Iterable<readonly [string, string]>): Fixed {
+  const words = new Set<string>();
+  for (const [name, text] of parameters)
+    if (name === `${id}.${fixedKey}`) for (const word of text.split(",")) if (word.trim() !== "") words.add(word.trim());
+  if (words.size === 0) return nothingFixed;
+  const keys = [...words].filter((word) => Object.hasOwn(inputs, word));
+  return { keys, unknown: [...words].filter((word) => !Object.hasOwn(inputs, word)) };
+}
+
+/**
+ * `[key, text]` for every input that was given and is not at its default, in the order of the inputs.
+ * Fixed values are written whatever they are, since a page or a later handbook may have other defaults; their keys come last.
+ */
+export function addressParts(inputs: Inputs, raw: Raw, fixed: Fixed = nothingFixed): [string, string][] {
   const parts: [string, string][] = [];
   for (const [key, input] of Object.entries(inputs)) {
-    const given = raw[key];
+    const isFixed = fixed.keys.includes(key);
+    const given = raw[key] ?? (isFixed ? input.default : undefined);
     if (given === undefined) continue;
     const text = typeof given === "string" ? given : input.kind === "list" ? rowsText(given, input.columns) : "";
-    if (text !== defaultText(input)) parts.push([key, text]);
+    if (isFixed || text !== defaultText(input)) parts.push([key, text]);
   }
+  const words = [...fixed.keys, ...fixed.unknown];
+  if (words.length > 0) parts.push([fixedKey, words.join(",")]);
   return parts;
 }
 
-/** What an address holds for a calculator; unknown keys of that calculator are kept, so that they can be named as errors. */
+/** The values of `next` with the fixed ones as they were in `before`. */
+export function withFixed(next: Raw, before: Raw, { keys }: Fixed): Raw {
+  return keys.length === 0 ? next : { ...next, ...Object.fromEntries(keys.map((key) => [key, before[key]])) };
+}
+
+/** The values an address holds for a calculator; unknown keys of that calculator are kept, so that they can be named as errors. */
 export function rawFromAddress(id: string, inputs: Inputs, parameters: Iterable<readonly [string, string]>): Raw {
   const raw: Record<string, string | RawRow[]> = {};
   for (const [name, text] of parameters) {
     if (!name.startsWith(`${id}.`)) continue;
     const key = name.slice(id.length + 1);
+    if (key === fixedKey) continue;
     const input = Object.hasOwn(inputs, key) ? inputs[key] : undefined;
     raw[key] = input?.kind === "list" ? textRows(text, input.columns) : text;
   }

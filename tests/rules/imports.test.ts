@@ -24,7 +24,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   stats: ["quantity", ...basics],
   stock: ["quantity", "stats", ...basics],
   ...Object.fromEntries(trades.map((trade) => [trade, [...foundation, ...basics, "bending"]])),
-  shop: [...foundation, ...trades, ...basics],
+  shop: [...foundation, ...trades, ...basics, "csv.ts"],
   sheet: [...foundation, "bending", "shop", "part", ...basics, "list-cells.ts"],
   part: [...foundation, ...trades, ...basics, "shop", "address.ts", "json-inputs.ts", "worksheet.ts"],
   worksheets: [...foundation, ...trades, ...basics, "sheet", "worksheet.ts"],

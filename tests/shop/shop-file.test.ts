@@ -150,6 +150,6 @@ test("the table for a spreadsheet quotes what has a comma in it", () => {
   const [bend] = catalogue.shop.bends;
   if (!bend) throw new Error("the demo shop has no bend");
   const [head, row] = bendsCsv([{ ...bend, lot: 'A, "b"' }]).split("\r\n");
-  expect(head).toMatch(/^material,thickness \(mm\),radius \(mm\),angle \(deg\),deduction \(mm\)/);
+  expect(head).toMatch(/^\uFEFFmaterial,thickness \(mm\),radius \(mm\),angle \(deg\),deduction \(mm\)/);
   expect(row).toContain('"A, ""b"""');
 });

@@ -6,7 +6,7 @@ import { answerText } from "../../lib/assign/tolerance.ts";
 import { safeTabs } from "../../lib/csv.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { answers as words } from "../../texts/en/answers.ts";
-import { CopyButton } from "../calculator/Elsewhere.tsx";
+import { CopyButton } from "../calculator/CopyButton.tsx";
 import { saveFile } from "../plan/save-file.ts";
 import { fileName } from "./file-name.ts";
 

@@ -7,7 +7,7 @@ import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { assign } from "../../texts/en/assign.ts";
-import { CopyButton } from "../calculator/Elsewhere.tsx";
+import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Fold } from "../calculator/Fold.tsx";
 import type { Code } from "../plan/qr.ts";
 import { saveFile } from "../plan/save-file.ts";

@@ -1,6 +1,6 @@
 import type { ComponentType } from "preact";
 import { useCallback, useLayoutEffect, useMemo, useState } from "preact/hooks";
-import { queryText, rowsText } from "../../lib/address.ts";
+import { fixedKey, queryText, rowsText } from "../../lib/address.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { Input, Inputs, Raw } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
@@ -9,12 +9,14 @@ import { LanguageContext, useLanguage, useTexts } from "../../texts/context.ts";
 import { calculator } from "../../texts/en/calculator.ts";
 import type { Language } from "../../texts/language.ts";
 import type { DrawingProps } from "../drawings/parts/Drawing.tsx";
+import { LazyLinkPanel } from "../links/LazyLinkPanel.tsx";
 import { ComparisonTable, MainAnswer, OtherAnswers, Remarks } from "./Answer.tsx";
-import { flushAddress, goToParameters, replaceParameters } from "./address-bar.ts";
+import { flushAddress, goToParameters } from "./address-bar.ts";
 import type { AfterProps } from "./after.ts";
-import { CopyButton, Elsewhere } from "./Elsewhere.tsx";
+import { CopyButton } from "./CopyButton.tsx";
 import { Field, fieldId } from "./Fields.tsx";
 import { Fold } from "./Fold.tsx";
+import { Given } from "./Given.tsx";
 import { Strays } from "./Strays.tsx";
 import type { SourceTitles } from "./source-titles.ts";
 import { type Outcome, useForm } from "./use-form.ts";
@@ -82,6 +84,9 @@ function handoffParameters({ to, raw }: Handoff): [string, string][] {
   });
 }
 
+/** About how tall a calculator alone is in a column of a course page [px]. */
+const frameHeight = 760;
+
 const isOverride = (input: Input) => input.kind === "quantity" && input.override === true;
 
 /** One calculator, made from its worksheet alone. Rendered at build with its start values, live afterwards. */
@@ -99,11 +104,14 @@ export function Calculator(props: CalculatorProps) {
     [sheet, catalogue],
   );
   const state = useForm<Good>({ instance, inputs, first, catalogue, compute, fieldCautions });
-  const { raw, view, parts, form, good, problems, stale, change } = state;
+  const { raw, view, parts, form, fixed, refused, good, problems, stale, leaveOutUnknown, replaceBy } = state;
 
   /** Where the site is published: the server does not know it. */
-  const [origin, setOrigin] = useState("");
-  useLayoutEffect(() => setOrigin(location.origin), []);
+  const [here, setHere] = useState({ origin: "", path: "", embedded: false });
+  useLayoutEffect(() => {
+    const { origin, pathname: path } = location;
+    setHere({ origin, path, embedded: document.documentElement.classList.contains("embedded") });
+  }, []);
 
   useLayoutEffect(() => {
     if (!working) return;
@@ -130,7 +138,14 @@ export function Calculator(props: CalculatorProps) {
   return (
     <div class="calculator-body">
       <form class="fields" autocomplete="off" onSubmit={(event) => event.preventDefault()} noValidate>
-        <Strays form={form} inputs={inputs} change={change} />
+        <Given
+          form={form}
+          fixed={fixed}
+          refused={refused}
+          inputs={inputs}
+          ownPage={here.embedded ? undefined : `${here.path}#${instance}`}
+        />
+        <Strays form={form} fixed={fixed} inputs={inputs} leaveOutUnknown={leaveOutUnknown} />
         <div class="field-grid">
           {shown.map(([key, input]) => (isOverride(input) ? null : <Field key={key} form={form} field={key} input={input} />))}
         </div>
@@ -198,15 +213,31 @@ export function Calculator(props: CalculatorProps) {
           <Handoffs handoffs={sheet.handoffs?.(good.values as never, good.answer as never) ?? []} root={root} pages={pages} />
         )}
         <CopyButton text={linkHere}>{texts.copyLink}</CopyButton>
-        {parts.length > 0 && (
-          <button type="button" onClick={() => replaceParameters(instance, [])}>
+        {parts.some(([key]) => key !== fixedKey && !fixed.keys.includes(key)) && (
+          <button type="button" onClick={() => replaceBy(start)}>
             {texts.startValues}
           </button>
         )}
         {After && good && !stale && (
           <After instance={instance} values={good.values} outputs={good.answer.outputs} catalogue={catalogue} root={root} />
         )}
-        <Elsewhere sheet={sheet} raw={raw} embedPage={`${origin}${root}${language.path(`/embed/${sheet.id}/`)}`} />
+        <LazyLinkPanel
+          owner={instance}
+          title={language.say(sheet.title)}
+          inputs={inputs}
+          shown={shown.map(([key]) => key)}
+          raw={raw}
+          fixed={fixed}
+          root={root}
+          embed={{
+            owner: sheet.id,
+            inputs: sheet.inputs,
+            path: `${root}${language.path(`/embed/${sheet.id}/`)}`,
+            height: frameHeight,
+          }}
+          hash={here.embedded ? "" : `#${instance}`}
+          sheet={sheet}
+        />
       </div>
     </div>
   );

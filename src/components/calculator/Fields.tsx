@@ -1,3 +1,4 @@
+import type { Fixed } from "../../lib/address.ts";
 import { bendAngle } from "../../lib/bending/symbols.ts";
 import type { Catalogue, Material, MaterialId, Property } from "../../lib/catalogue.ts";
 import type { ChoiceInput, Input, ListInput, MaterialInput, QuantityInput, Raw, RawRow, TextInput } from "../../lib/inputs.ts";
@@ -6,6 +7,7 @@ import type { ParseContext } from "../../lib/quantity/parse.ts";
 import { unitOf } from "../../lib/quantity/units.ts";
 import { useLanguage, useTexts } from "../../texts/context.ts";
 import { calculator } from "../../texts/en/calculator.ts";
+import { given } from "../../texts/en/given.ts";
 import type { Language } from "../../texts/language.ts";
 import { TurnedAngle } from "../drawings/parts/TurnedAngle.tsx";
 import { fieldLook, rangeText } from "./texts.ts";
@@ -19,6 +21,8 @@ export interface Form {
   /** The same for one field, where a form is about more than one metal. */
   readonly contextAt?: (field: string) => ParseContext;
   readonly raw: Raw;
+  /** What the address fixes, for a form that has one: shown, not to be changed. */
+  readonly fixed?: Fixed;
   /** At build a choice of metals holds only the one chosen: the others are of no use before the form is live. */
   readonly live: boolean;
   /** Id of the metal chosen, which may be no metal at all. */
@@ -39,6 +43,9 @@ export function fieldId(instance: string, field: string): string {
   return `${instance}-${field.replaceAll(".", "-")}`;
 }
 
+/** Whether a field, or the list it is in, is fixed by the address. */
+const isFixed = (form: Form, field: string): boolean => form.fixed?.keys.includes(field.split(".")[0] ?? "") ?? false;
+
 /** `described` lists only what is there, because a name that leads nowhere is an error for a screen reader. */
 function described(id: string, parts: Readonly<Record<string, unknown>>): string | undefined {
   const there = Object.entries(parts).flatMap(([name, part]) => (part ? [`${id}-${name}`] : []));
@@ -47,8 +54,14 @@ function described(id: string, parts: Readonly<Record<string, unknown>>): string
 
 export function Messages({ form, field, id }: { form: Form; field: string; id: string }) {
   const texts = useTexts(calculator);
+  const { mark } = useTexts(given);
   return (
     <>
+      {form.fixed?.keys.includes(field) && (
+        <p class="note given-mark" id={`${id}-given`}>
+          {mark}
+        </p>
+      )}
       <p class="message" id={`${id}-message`} aria-live="polite">
         {form.problems.get(field)}
       </p>
@@ -81,6 +94,7 @@ function Entry({ form, field, input, text, describedBy, label }: EntryProps) {
       inputMode={number ? (input.quantity === "length" && form.view === "fraction" ? "text" : "decimal") : "text"}
       autocomplete="off"
       spellcheck={false}
+      readOnly={isFixed(form, field)}
       value={text}
       aria-label={label}
       aria-invalid={form.problems.has(field) ? "true" : undefined}
@@ -137,7 +151,13 @@ function QuantityField({ form, field, input, stored }: { form: Form; field: stri
           field={field}
           input={input}
           text={look.text}
-          describedBy={described(id, { unit: look.unit, note: look.note, message: problem, help: true })}
+          describedBy={described(id, {
+            unit: look.unit,
+            note: look.note,
+            given: isFixed(form, field),
+            message: problem,
+            help: true,
+          })}
         />
         <span class="unit" id={`${id}-unit`}>
           {look.unit}
@@ -182,6 +202,9 @@ function SelectField({
   const materials = Object.values(form.catalogue.materials);
   const known = input.kind === "choice" ? Object.keys(input.choices) : materials.map((material) => material.id as string);
   const optional = input.kind === "choice" && input.default === undefined;
+  const fixed = isFixed(form, field);
+  /** A list of choices with one choice cannot be changed, and still reads as what it is. */
+  const offered = (value: string) => !fixed || value === stored;
   const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
   return (
     <div class="field wide">
@@ -191,11 +214,12 @@ function SelectField({
         value={stored}
         autocomplete="off"
         aria-invalid={form.problems.has(field) ? "true" : undefined}
-        aria-describedby={described(id, { message: form.problems.has(field), help: input.help })}
+        aria-describedby={described(id, { given: fixed, message: form.problems.has(field), help: input.help })}
+        aria-readonly={fixed ? "true" : undefined}
         onChange={(event) => form.type(field, input, event.currentTarget.value)}
         onBlur={() => form.leave()}
       >
-        {optional && (
+        {optional && offered("") && (
           <option value="">
             {sentence(input.kind === "choice" && input.whenEmpty ? language.say(input.whenEmpty) : texts.notChosen)}
           </option>
@@ -203,12 +227,14 @@ function SelectField({
         {/* Someone else's text from an address: kept in sight until it is corrected. */}
         {stored !== "" && !known.includes(stored) && <option value={stored}>{stored}</option>}
         {input.kind === "choice"
-          ? Object.entries(input.choices).map(([value, words]) => (
-              <option key={value} value={value}>
-                {sentence(language.say(words))}
-              </option>
-            ))
-          : form.live
+          ? Object.entries(input.choices)
+              .filter(([value]) => offered(value))
+              .map(([value, words]) => (
+                <option key={value} value={value}>
+                  {sentence(language.say(words))}
+                </option>
+              ))
+          : form.live && !fixed
             ? Object.entries(texts.families).map(([family, name]) => (
                 <optgroup key={family} label={name}>
                   {materials.filter((material) => material.family === family).map((metal) => metalOption(metal, language))}
@@ -237,7 +263,7 @@ function TextField({ form, field, input, stored }: { form: Form; field: string; 
         field={field}
         input={input}
         text={stored}
-        describedBy={described(id, { message: form.problems.has(field), help: input.help })}
+        describedBy={described(id, { given: isFixed(form, field), message: form.problems.has(field), help: input.help })}
       />
       <Messages form={form} field={field} id={id} />
       {input.help && (
@@ -264,6 +290,7 @@ export function ListCell({
 }) {
   const language = useLanguage();
   const texts = useTexts(calculator);
+  const fixed = isFixed(form, field);
   if (cell.kind === "choice")
     return (
       <select
@@ -272,18 +299,21 @@ export function ListCell({
         autocomplete="off"
         aria-label={label}
         aria-invalid={form.problems.has(field) ? "true" : undefined}
+        aria-readonly={fixed ? "true" : undefined}
         onChange={(event) => form.type(field, cell, event.currentTarget.value)}
         onBlur={() => form.leave()}
       >
-        {cell.default === undefined && (
+        {cell.default === undefined && !(fixed && text !== "") && (
           <option value="">{cell.whenEmpty ? language.say(cell.whenEmpty) : texts.notChosen}</option>
         )}
         {text !== "" && !Object.hasOwn(cell.choices, text) && <option value={text}>{text}</option>}
-        {Object.entries(cell.choices).map(([value, words]) => (
-          <option key={value} value={value}>
-            {language.say(words)}
-          </option>
-        ))}
+        {Object.entries(cell.choices)
+          .filter(([value]) => !fixed || value === text)
+          .map(([value, words]) => (
+            <option key={value} value={value}>
+              {language.say(words)}
+            </option>
+          ))}
       </select>
     );
   if (cell.kind !== "quantity" && cell.kind !== "text") return null;
@@ -320,6 +350,7 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
   const given = form.raw[key];
   const rows: readonly RawRow[] = Array.isArray(given) ? given : input.default;
   const columns = Object.entries(input.columns);
+  const fixed = isFixed(form, key);
   const unit = (cell: Input) =>
     cell.kind === "quantity" ? language.say(unitOf(cell.quantity, unitOfView(cell.quantity, form.view)).text) : "";
   return (
@@ -327,7 +358,7 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
       class="field wide list"
       id={id}
       data-columns={columns.length}
-      aria-describedby={described(id, { help: input.help })}
+      aria-describedby={described(id, { given: fixed, help: input.help })}
     >
       <legend>{language.say(input.label)}</legend>
       {input.help && (
@@ -373,7 +404,7 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
                 />
               </div>
             ))}
-            {rows.length > input.minRows && (
+            {rows.length > input.minRows && !fixed && (
               <button
                 type="button"
                 class="remove"
@@ -392,7 +423,7 @@ function ListField({ form, field: key, input }: { form: Form; field: string; inp
           </div>
         );
       })}
-      {rows.length < input.maxRows && (
+      {rows.length < input.maxRows && !fixed && (
         <button type="button" class="add" id={`${id}-add`} onClick={() => form.addRow(key, input)}>
           {texts.addRow(language.say(input.rowName))}
         </button>

@@ -1,4 +1,4 @@
-import { queryText } from "../../lib/address.ts";
+import { fixedKey, queryText } from "../../lib/address.ts";
 
 type Parts = readonly (readonly [key: string, text: string])[];
 
@@ -43,12 +43,14 @@ export function addressParameters(): [string, string][] {
   return [...new URLSearchParams(location.search)];
 }
 
-const readers = new Set<() => void>();
+/** Called with the names of parameters that were to be changed and are fixed, `bend-length.thickness`. */
+type Reader = (kept: readonly string[]) => void;
+const readers = new Set<Reader>();
 
 /** Calls a function whenever the address was changed by other means than `writeSoon`. @returns a function that stops it */
-export function watchAddress(read: () => void): () => void {
+export function watchAddress(read: Reader): () => void {
   if (readers.size === 0) {
-    addEventListener("popstate", readAll);
+    addEventListener("popstate", () => readAll());
     addEventListener("pagehide", flushAddress);
     document.addEventListener("visibilitychange", flushAddress);
   }
@@ -56,23 +58,40 @@ export function watchAddress(read: () => void): () => void {
   return () => readers.delete(read);
 }
 
-function readAll(): void {
-  for (const read of readers) read();
+function readAll(kept: readonly string[] = []): void {
+  for (const read of readers) read(kept);
 }
 
-function pushQuery(parameters: Iterable<readonly [string, string]>, hash: string): void {
+function pushQuery(parameters: Iterable<readonly [string, string]>, hash: string, kept?: readonly string[]): void {
   const query = queryText(parameters);
   history.pushState(null, "", `${location.pathname}${query === "" ? "" : `?${query}`}${hash}`);
-  readAll();
+  readAll(kept);
+}
+
+/** Names of the parameters whose values an address fixes, of all its forms. */
+function fixedNames(parameters: Iterable<readonly [string, string]>): Set<string> {
+  const names = new Set<string>();
+  for (const [name, text] of parameters) {
+    const owner = name.slice(0, -fixedKey.length);
+    if (owner.endsWith(".") && name === owner + fixedKey) for (const key of text.split(",")) names.add(owner + key.trim());
+  }
+  return names;
 }
 
 /**
  * Puts values handed to a calculator of this page into the address, as a new entry that the back button leaves.
- * What else that calculator holds stays.
+ * What else that calculator holds stays, and what the address fixes.
  */
 export function goToParameters(parameters: Iterable<readonly [string, string]>, hash: string): void {
   const given = new Map(parameters);
-  pushQuery([...addressParameters().filter(([name]) => !given.has(name)), ...given], hash);
+  const held = addressParameters();
+  const before = new Map(held);
+  const kept = [...fixedNames(held)].filter((name) => {
+    const isOther = given.has(name) && given.get(name) !== before.get(name);
+    given.delete(name);
+    return isOther;
+  });
+  pushQuery([...held.filter(([name]) => !given.has(name)), ...given], hash, kept);
 }
 
 /** Puts values into the address in place of everything one form holds there; the back button brings that back. */

@@ -1,5 +1,13 @@
 import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
-import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
+import {
+  addressParts,
+  type Fixed,
+  fixedFromAddress,
+  nothingFixed,
+  queryText,
+  rawFromAddress,
+  withFixed,
+} from "../../lib/address.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { InputError } from "../../lib/input-error.ts";
 import type { Inputs, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
@@ -7,7 +15,7 @@ import type { LengthView } from "../../lib/quantity/format.ts";
 import { useLanguage } from "../../texts/context.ts";
 import type { Language } from "../../texts/language.ts";
 import { unitsView, watchUnits } from "../units.ts";
-import { addressParameters, watchAddress, writeSoon } from "./address-bar.ts";
+import { addressParameters, replaceParameters, watchAddress, writeSoon } from "./address-bar.ts";
 import { type Form, fieldId } from "./Fields.tsx";
 import { contextOf, storedText } from "./texts.ts";
 
@@ -33,14 +41,25 @@ interface Options<Good> {
 export interface FormState<Good> {
   readonly raw: Raw;
   readonly view: LengthView;
-  /** `[key, text]` of every value that is not at its default. */
+  /** `[key, text]` of everything that belongs into the address: values that are not at their defaults, and what is fixed. */
   readonly parts: readonly [string, string][];
   readonly form: Form;
+  /** What the address fixes. */
+  readonly fixed: Fixed;
+  /** Keys of fixed values that were to be changed a moment ago and were not. */
+  readonly refused: readonly string[];
   /** The last outcome that could be shown; of earlier values while `stale`. */
   readonly good: Good | undefined;
   readonly problems: readonly InputError[];
   readonly stale: boolean;
   change(next: (before: Raw) => Raw): void;
+  /** Forgets what the address holds for this form and the form does not have. */
+  leaveOutUnknown(): void;
+  /**
+   * Puts other values in place of all that are not fixed; the back button brings the old ones back.
+   * @param otherwise - what the address holds of this form when all are at their defaults
+   */
+  replaceBy(next: Raw, otherwise?: readonly [string, string][]): void;
 }
 
 /** How long after a stroke a value that cannot be used is left in peace: `3/` is on its way to `3/64`. */
@@ -65,6 +84,12 @@ function materialOf(inputs: Inputs, raw: Raw): string {
   return "";
 }
 
+/** Every input at its default, so that one that is left out compares like one that is there. */
+const defaultsOf = (inputs: Inputs): Raw =>
+  Object.fromEntries(Object.entries(inputs).map(([key, input]) => [key, input.default]));
+
+const sameText = (a: Raw[string], b: Raw[string]) => JSON.stringify(a) === JSON.stringify(b);
+
 const noCautions: ReadonlyMap<string, readonly string[]> = new Map();
 
 /**
@@ -76,6 +101,8 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
   const language = useLanguage();
   const [raw, setRaw] = useState<Raw>(() => first({}));
   const [view, setView] = useState<LengthView>("mm");
+  const [fixed, setFixed] = useState<Fixed>(nothingFixed);
+  const [refused, setRefused] = useState<readonly string[]>([]);
   const [draft, setDraft] = useState<Form["draft"]>();
   const [typing, setTyping] = useState(false);
   const [live, setLive] = useState(false);
@@ -83,7 +110,7 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
   const focusNext = useRef("");
   const edited = useRef(false);
 
-  const parts = addressParts(inputs, raw);
+  const parts = addressParts(inputs, raw, fixed);
   const query = queryText(parts);
   const written = useRef("");
   written.current = query;
@@ -97,9 +124,15 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
   const stale = problems.length > 0;
 
   useLayoutEffect(() => {
-    const read = () => {
-      const given = first(rawFromAddress(instance, inputs, addressParameters()));
-      if (queryText(addressParts(inputs, given)) === written.current && Object.keys(given).every((key) => key in inputs)) return;
+    const read = (kept: readonly string[] = []) => {
+      const parameters = addressParameters();
+      const given = first(rawFromAddress(instance, inputs, parameters));
+      const held = fixedFromAddress(instance, inputs, parameters);
+      const own = `${instance}.`;
+      setRefused(kept.flatMap((name) => (name.startsWith(own) ? [name.slice(own.length)] : [])));
+      if (queryText(addressParts(inputs, given, held)) === written.current && Object.keys(given).every((key) => key in inputs))
+        return;
+      setFixed(held);
       // Answers to what stood here before are not the last good ones of these values.
       lastGood.current = undefined;
       setDraft(undefined);
@@ -127,9 +160,28 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
   });
 
   const context = contextOf(inputs, raw, catalogue);
+  /** The values that are fixed and would have been changed: they stay, and the form says so. */
+  const refusedOf = (next: Raw, before: Raw) => fixed.keys.filter((key) => !sameText(next[key], before[key]));
+  const latest = useRef(raw);
+  latest.current = raw;
   const change = (next: (before: Raw) => Raw) => {
     edited.current = true;
-    setRaw(next);
+    const before = latest.current;
+    const wanted = next(before);
+    latest.current = withFixed(wanted, before, fixed);
+    setRaw(latest.current);
+    setRefused(refusedOf(wanted, before));
+  };
+  const replaceBy = (next: Raw, otherwise: readonly [string, string][] = []) => {
+    const kept = addressParts(inputs, withFixed(next, raw, fixed), fixed);
+    const named = (list: readonly [string, string][]) =>
+      list.map(([key, text]): [string, string] => [`${instance}.${key}`, text]);
+    replaceParameters(instance, named(kept.length > 0 ? kept : otherwise));
+    setRefused(refusedOf({ ...defaultsOf(inputs), ...next }, { ...defaultsOf(inputs), ...raw }));
+  };
+  const leaveOutUnknown = () => {
+    setFixed({ ...fixed, unknown: [] });
+    change((before) => Object.fromEntries(Object.entries(before).filter(([key]) => Object.hasOwn(inputs, key))));
   };
   const firstColumn = (input: ListInput) => Object.keys(input.columns)[0] ?? "";
   const good = lastGood.current;
@@ -140,6 +192,7 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
     view,
     context,
     raw,
+    fixed,
     live,
     material: materialOf(inputs, raw),
     draft,
@@ -185,5 +238,5 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
       });
     },
   };
-  return { raw, view, parts, form, good, problems, stale, change };
+  return { raw, view, parts, form, fixed, refused, good, problems, stale, change, leaveOutUnknown, replaceBy };
 }

@@ -78,7 +78,7 @@ const groups = [
   },
   {
     name: "calculator",
-    test: /src[\\/](?:components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|embed-height|Ways|command-line)[\w-]+|texts[\\/](?:context|english|en[\\/]calculator))\.tsx?$/,
+    test: /src[\\/](?:components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|command-line)[\w-]+|texts[\\/](?:context|english|en[\\/](?:calculator|given)))\.tsx?$/,
     priority: 2,
   },
   // Apart, for the pages that need it without a calculator.

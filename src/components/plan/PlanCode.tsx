@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { useTexts } from "../../texts/context.ts";
 import { planSheet } from "../../texts/en/plan-sheet.ts";
+import { askedUnits, unitsEnd } from "../links/asked-units.ts";
 import { owner } from "./last-plan.ts";
 import type { Code } from "./qr.ts";
 
@@ -21,7 +22,9 @@ export function PlanCode({ query }: { readonly query: string }) {
     let wanted = true;
     const timer = setTimeout(async () => {
       const [{ codeOf }, { sharedQuery }] = await Promise.all([import("./qr.ts"), import("../packed.ts")]);
-      const text = `${location.origin}${location.pathname}?${await sharedQuery(owner, query)}`;
+      // A code on paper leads to the whole page, not to the frame it was printed from.
+      const page = location.pathname.replace(/\/embed\/plan\/$/, "/plan/");
+      const text = `${location.origin}${page}?${await sharedQuery(owner, query)}${unitsEnd(askedUnits())}`;
       if (!wanted) return;
       setAddress(text);
       setCode(codeOf(text));

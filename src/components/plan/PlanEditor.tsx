@@ -9,15 +9,18 @@ import type { BendOrder } from "../../lib/part/order/order.ts";
 import { type PlanResult, planFrom } from "../../lib/part/plan.ts";
 import { useTexts } from "../../texts/context.ts";
 import { plan as planTexts } from "../../texts/en/plan.ts";
-import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
-import { CopyButton } from "../calculator/Elsewhere.tsx";
+import { addressParameters } from "../calculator/address-bar.ts";
+import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Field } from "../calculator/Fields.tsx";
+import { Given } from "../calculator/Given.tsx";
 import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
 import { KeptList } from "../kept/KeptList.tsx";
 import { planShelf } from "../kept/kept-list.ts";
+import { askedUnits, unitsEnd } from "../links/asked-units.ts";
 import { LazyEditDrawing } from "./LazyEditDrawing.tsx";
 import { keepLastPlan, lastPlanQuery, owner } from "./last-plan.ts";
+import { PlanLinks } from "./PlanLinks.tsx";
 import { PlanSheet } from "./PlanSheet.tsx";
 import { RolledSheet } from "./RolledSheet.tsx";
 import { startingPoints } from "./starting-points.ts";
@@ -62,6 +65,9 @@ const partFile = () => import("../../lib/part/file.ts");
 /** What the page opens with when its address holds no part: a shape that has some of everything. */
 export const example: Raw = startingPoints.find(({ id }) => id === "channel")?.raw ?? {};
 
+/** In a frame: nothing is taken from what is kept on the device. */
+const firstInFrame = (held: Raw): Raw => (Object.keys(held).length === 0 ? example : held);
+
 /** Bend data alone are handed over by the practice pieces: they go into the plan that was being worked on. */
 function first(held: Raw): Raw {
   const keys = Object.keys(held);
@@ -78,12 +84,14 @@ interface Props {
   readonly path: string;
   /** What is wrong with the address the page was opened with. */
   readonly damage?: string;
+  /** Alone in a frame: nothing is kept on the device, where it would stand in for the visitor's own plan. */
+  readonly embedded?: boolean;
   /** Order of the bends of the example, found when the page was built. */
   readonly exampleOrder?: BendOrder | undefined;
 }
 
 /** The whole job in one place: the part as a form, its plan beside it. */
-export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }: Props) {
+export function PlanEditor({ catalogue, words, path, damage = "", embedded = false, exampleOrder }: Props) {
   const texts = useTexts(planTexts);
   const compute = useCallback(
     (raw: Raw): Outcome<PlanResult> => {
@@ -92,10 +100,10 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
     },
     [catalogue],
   );
-  const { raw, view, form, good, problems, stale, parts, change } = useForm({
+  const { raw, view, form, good, problems, stale, parts, fixed, refused, change, leaveOutUnknown, replaceBy } = useForm({
     instance: owner,
     inputs: partInputs,
-    first,
+    first: embedded ? firstInFrame : first,
     catalogue,
     compute,
   });
@@ -103,29 +111,28 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
   const [shelved, setShelved] = useState<Raw>();
   const [fileProblem, setFileProblem] = useState(damage);
   const query = queryText(parameters(raw));
+  const shared = queryText(parts.map(([key, text]): [string, string] => [`${owner}.${key}`, text]));
   const isExample = query === queryText(parameters(example));
 
   useEffect(() => {
-    const last = lastPlan();
+    const last = embedded ? undefined : lastPlan();
     if (last && addressParameters().every(([name]) => !name.startsWith(`${owner}.`))) setShelved(last);
   }, []);
   useEffect(() => {
-    if (!isExample) keepLastPlan(query);
-  }, [query, isExample]);
+    if (!isExample && !embedded) keepLastPlan(query);
+  }, [query, isExample, embedded]);
 
-  const replaceBy = (next: Raw) => {
-    const given = new Map(parameters(next));
-    // A part that is all defaults still needs one value in the address, or the address would mean the example.
-    if (given.size === 0) given.set(`${owner}.name`, String(next.name ?? partInputs.name.default));
+  const openPart = (next: Raw) => {
     setShelved(undefined);
-    replaceParameters(owner, given);
+    // A part that is all defaults still needs one value in the address, or the address would mean the example.
+    replaceBy(next, [["name", String(next.name ?? partInputs.name.default)]]);
   };
 
   const open = async (file: File | undefined) => {
     if (!file) return;
     const { rawFromPartFile } = await partFile();
     try {
-      replaceBy(rawFromPartFile(await file.text()));
+      openPart(rawFromPartFile(await file.text()));
       setFileProblem("");
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
@@ -143,7 +150,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
   };
 
   const concerned = (key: Key) => problems.some(({ field }) => field === key || field.startsWith(`${key}.`));
-  const shown = { view, words, query, markingMethods: catalogue.markingMethods };
+  const shown = { view, words, query: shared, markingMethods: catalogue.markingMethods };
   const filled = (key: Key) => Array.isArray(raw[key]) && raw[key].length > 0;
 
   return (
@@ -158,7 +165,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
                 onClick={(event) => {
                   if (event.ctrlKey || event.metaKey || event.shiftKey) return;
                   event.preventDefault();
-                  replaceBy(point.raw);
+                  openPart(point.raw);
                 }}
               >
                 <strong>{texts.startingPoints[point.id].name}</strong> <span>{texts.startingPoints[point.id].words}</span>
@@ -168,7 +175,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
         </ul>
         {shelved && (
           <p>
-            <button type="button" onClick={() => replaceBy(shelved)}>
+            <button type="button" onClick={() => openPart(shelved)}>
               {texts.goOn(String(shelved.name ?? partInputs.name.default))}
             </button>
           </p>
@@ -176,7 +183,8 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
       </nav>
 
       <form class="plan-form not-on-paper" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
-        <Strays form={form} inputs={partInputs} change={change} />
+        <Given form={form} fixed={fixed} refused={refused} inputs={partInputs} ownPage={embedded ? undefined : path} />
+        <Strays form={form} fixed={fixed} inputs={partInputs} leaveOutUnknown={leaveOutUnknown} />
         {good && <LazyEditDrawing layout={good.plan?.layout} sheet={good.rolled?.sheet} form={form} change={change} />}
         {groups.map(({ id, keys, folded }) => {
           const fieldKeys = keys.filter((key) => matters(key, raw) || concerned(key));
@@ -209,7 +217,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
               addressParameters();
               if (parts.length === 0) return `${location.origin}${location.pathname}`;
               const { sharedQuery } = await packed();
-              return `${location.origin}${location.pathname}?${await sharedQuery(owner, query)}`;
+              return `${location.origin}${location.pathname}?${await sharedQuery(owner, shared)}${unitsEnd(askedUnits())}`;
             }}
           >
             {texts.copyLink}
@@ -222,17 +230,25 @@ export function PlanEditor({ catalogue, words, path, damage = "", exampleOrder }
             <input type="file" accept=".json,application/json" onChange={(event) => void open(event.currentTarget.files?.[0])} />
           </label>
         </div>
+        <PlanLinks
+          raw={raw}
+          fixed={fixed}
+          shown={groups.flatMap(({ keys }) => keys.filter((key) => matters(key, raw) || concerned(key)))}
+          path={path}
+        />
         <p class="message" role="alert">
           {fileProblem}
         </p>
-        <KeptList
-          shelf={planShelf}
-          words={texts.saved}
-          unnamed={texts.withoutName}
-          name={String(raw.name ?? partInputs.name.default)}
-          query={query}
-          onOpen={(held) => replaceBy(rawFromAddress(owner, partInputs, new URLSearchParams(held)))}
-        />
+        {!embedded && (
+          <KeptList
+            shelf={planShelf}
+            words={texts.saved}
+            unnamed={texts.withoutName}
+            name={String(raw.name ?? partInputs.name.default)}
+            query={query}
+            onOpen={(held) => openPart(rawFromAddress(owner, partInputs, new URLSearchParams(held)))}
+          />
+        )}
       </form>
 
       <div class={`plan-result${stale ? " stale" : ""}`} aria-live="off">

@@ -7,6 +7,6 @@ if (host)
   waken(host, {
     owner,
     // Only a live page can offer to go on with it, or hold the part against the shop of this device.
-    atOnce: hasLastPlan() || hasDeviceShop(),
+    atOnce: (host.dataset.frame === undefined && hasLastPlan()) || hasDeviceShop(),
     bring: async () => (await import("./mount.tsx")).mount(host),
   });

@@ -19,7 +19,14 @@ export async function mount(host: HTMLElement): Promise<void> {
   const path = host.dataset.path ?? location.pathname;
   const exampleOrder: BendOrder | undefined = host.dataset.order ? JSON.parse(host.dataset.order) : undefined;
   const plan = (catalogue: Catalogue) => (
-    <PlanEditor catalogue={catalogue} words={words} path={path} damage={damage} exampleOrder={exampleOrder} />
+    <PlanEditor
+      catalogue={catalogue}
+      words={words}
+      path={path}
+      damage={damage}
+      embedded={host.dataset.frame !== undefined}
+      exampleOrder={exampleOrder}
+    />
   );
   hydrateTyped(plan(own), host);
   await followDeviceShop(own, (catalogue) => render(plan(catalogue), host), document.querySelector("[data-device-shop]"));

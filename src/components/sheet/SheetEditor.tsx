@@ -7,8 +7,9 @@ import type { CutPlan } from "../../lib/sheet/cut-plan.ts";
 import { type SheetRequest, sheetInputs, sheetRequest } from "../../lib/sheet/form.ts";
 import { sheet as texts } from "../../texts/en/sheet.ts";
 import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
-import { CopyButton } from "../calculator/Elsewhere.tsx";
+import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Field } from "../calculator/Fields.tsx";
+import { Given } from "../calculator/Given.tsx";
 import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
 import type { PlanWords } from "../plan/words.ts";
@@ -65,7 +66,7 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
     },
     [catalogue],
   );
-  const { raw, view, form, good, problems, stale, parts, change } = useForm({
+  const { raw, view, form, good, problems, stale, parts, fixed, refused, change, leaveOutUnknown } = useForm({
     instance: owner,
     inputs: sheetInputs,
     first,
@@ -158,7 +159,8 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
   return (
     <div class="plan-body">
       <form class="plan-form not-on-paper" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
-        <Strays form={form} inputs={sheetInputs} change={change} />
+        <Given form={form} fixed={fixed} refused={refused} inputs={sheetInputs} ownPage="./" />
+        <Strays form={form} fixed={fixed} inputs={sheetInputs} leaveOutUnknown={leaveOutUnknown} />
         {shelved && (
           <div class="actions cut-last">
             <button type="button" onClick={() => replaceBy(shelved)}>

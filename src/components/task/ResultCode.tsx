@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { resultCode } from "../../lib/assign/result-code.ts";
 import { task as words } from "../../texts/en/task.ts";
-import { CopyButton } from "../calculator/Elsewhere.tsx";
+import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Fold } from "../calculator/Fold.tsx";
 import type { Code } from "../plan/qr.ts";
 import type { Standing } from "./answers.ts";

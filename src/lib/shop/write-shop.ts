@@ -1,4 +1,5 @@
 import type { MeasuredBend } from "../catalogue.ts";
+import { safeCsv } from "../csv.ts";
 import type { Input, ListInput } from "../inputs.ts";
 import { bendColumns, shopLists, shopSections, shopVersion } from "./fields.ts";
 import { type ShopFile, unitApart } from "./form.ts";
@@ -79,14 +80,12 @@ export function shopText(file: ShopFile, remark: string): string {
   return `${lines.join("\n")}\n`;
 }
 
-const quoted = (text: string) => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
-
 /** Measured bends as a table for a spreadsheet: lengths in millimetres, angles in degrees. */
 export function bendsCsv(bends: readonly MeasuredBend[]): string {
   const keys = Object.keys(bendColumns) as (keyof typeof bendColumns)[];
   const unit = (input: Input) =>
     input.kind !== "quantity" ? "" : input.quantity === "length" ? " (mm)" : input.quantity === "angle" ? " (deg)" : "";
   const head = keys.map((key) => `${key}${unit(bendColumns[key])}`);
-  const rows = bends.map((bend) => keys.map((key) => quoted(String(bend[key] ?? ""))));
-  return `${[head, ...rows].map((row) => row.join(",")).join("\r\n")}\r\n`;
+  const rows = bends.map((bend) => keys.map((key) => bend[key] ?? ""));
+  return safeCsv([head, ...rows]);
 }

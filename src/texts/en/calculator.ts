@@ -49,12 +49,7 @@ export const calculator = {
 
   copyLink: "Copy link with these values",
   startValues: "Back to the start values",
-  otherWays: "Other ways to use this",
-  copy: "Copy",
   copied: "Copied.",
-  aloneLink: "Link to this calculator alone",
-  frame: "Frame for a course page",
-  commandLine: "Command line",
 
   aloneTitle: (title: string) => `${title}, alone`,
   explainedIn: "Explained in Flat to Formed",

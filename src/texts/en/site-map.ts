@@ -32,6 +32,10 @@ export const siteMap = {
     title: "Assignments",
     about: "For instructors: questions with own numbers for every student, as a link, on paper or as a question bank.",
   },
+  "/links/": {
+    title: "Links and course pages",
+    about: "For instructors: a link, a frame or a code with your values in it, some of them fixed.",
+  },
   "/display/": {
     title: "Shop display",
     about: "For a touch screen on the wall: limits, cautions and one number of each machine, in large letters.",

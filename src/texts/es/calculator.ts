@@ -50,12 +50,7 @@ export const calculator: typeof english = {
 
   copyLink: "Copiar enlace con estos valores",
   startValues: "Volver a los valores iniciales",
-  otherWays: "Otras formas de usarla",
-  copy: "Copiar",
   copied: "Copiado.",
-  aloneLink: "Enlace a esta calculadora sola",
-  frame: "Marco para una página de curso",
-  commandLine: "Línea de comandos",
 
   aloneTitle: (title) => `${title}, sola`,
   explainedIn: "Explicado en Flat to Formed",

@@ -1,9 +1,6 @@
-import type { ComponentType } from "preact";
 import { useState } from "preact/hooks";
 import { useTexts } from "../../texts/context.ts";
 import { calculator } from "../../texts/en/calculator.ts";
-import { Fold } from "./Fold.tsx";
-import type { WaysProps } from "./Ways.tsx";
 
 async function copy(text: string): Promise<boolean> {
   try {
@@ -31,20 +28,5 @@ export function CopyButton({ text, children }: { text: () => string | Promise<st
         {copied}
       </span>
     </>
-  );
-}
-
-/** Other ways to use a calculator; few people want them, so they are loaded when they are opened. */
-export function Elsewhere(props: WaysProps) {
-  const texts = useTexts(calculator);
-  const [Ways, setWays] = useState<ComponentType<WaysProps>>();
-  const load = async () => {
-    const loaded = await import("./Ways.tsx");
-    setWays(() => loaded.Ways);
-  };
-  return (
-    <Fold class="elsewhere" summary={texts.otherWays} onOpen={load}>
-      {() => Ways && <Ways {...props} />}
-    </Fold>
   );
 }

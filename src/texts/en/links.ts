@@ -1,0 +1,23 @@
+/** What the fold “Link and course page” says, at every calculator and at the plan. */
+export const links = {
+  lead: "For a lesson: choose what your students may change, then copy the link or the frame. Both carry the values as they stand here now.",
+  more: "How links and frames work",
+  fixed: "Values your students cannot change",
+  all: "Fix all",
+  none: "Fix none",
+  units: "Lengths are shown in",
+  unitsOwn: "what each visitor has chosen",
+  link: "Link to this page",
+  copyLink: "Copy the link",
+  frame: "Frame for a course page",
+  copyFrame: "Copy for a course page",
+  script: "Script for that course page, once, if it may hold scripts: it makes every frame as tall as it needs",
+  copyScript: "Copy the script",
+  commandLine: "Command line",
+  copyCommandLine: "Copy the command",
+  code: "Code to scan with a phone",
+  showCode: "Show the code",
+  codeName: "Code of this link, to scan with a phone",
+  codeTooLong: "The link is too long for a code.",
+  packing: "One moment …",
+};
