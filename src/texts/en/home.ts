@@ -11,6 +11,8 @@ export const home = {
   making: "What are you making?",
   nearestShape: "Start from the shape that is nearest, then put in the sizes of your drawing.",
 
+  manyBlanks: "Many blanks, or an offcut to use up?",
+
   techniques: "The six techniques",
   notWritten: "Not written yet.",
   beingWritten:
