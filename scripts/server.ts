@@ -4,6 +4,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { extname, join, resolve, sep } from "node:path";
 import { promisify } from "node:util";
 import { gzip } from "node:zlib";
+import { headersFor } from "./build/policy.ts";
 
 const compress = promisify(gzip);
 
@@ -56,7 +57,7 @@ async function isFile(path: string): Promise<boolean> {
 }
 
 /**
- * Serves a built site the way a static host does: gzip, an entity tag for everything, files with a hash in their name for good.
+ * Serves a built site the way a static host should: gzip, an entity tag for everything, and the headers of scripts/build/policy.ts.
  * Files are read again when they change, so that a rebuild needs no restart.
  */
 export async function serve({ folder, base, host = "127.0.0.1", port }: Place): Promise<Serving> {
@@ -75,11 +76,11 @@ export async function serve({ folder, base, host = "127.0.0.1", port }: Place): 
     return sent;
   }
 
-  function send(request: IncomingMessage, response: ServerResponse, status: number, sent: Sent, forGood: boolean): void {
+  /** @param path - below the path of the site: what the headers go by */
+  function send(request: IncomingMessage, response: ServerResponse, status: number, sent: Sent, path: string): void {
+    for (const [name, value] of Object.entries(headersFor(path))) response.setHeader(name, value);
     response.setHeader("ETag", sent.tag);
-    response.setHeader("Cache-Control", forGood ? "public, max-age=31536000, immutable" : "no-cache");
     response.setHeader("Vary", "Accept-Encoding");
-    response.setHeader("X-Content-Type-Options", "nosniff");
     if (status === 200 && request.headers["if-none-match"] === sent.tag) {
       response.writeHead(304).end();
       return;
@@ -102,22 +103,23 @@ export async function serve({ folder, base, host = "127.0.0.1", port }: Place): 
       response.writeHead(moved ? 302 : 404, moved ? { Location: base } : {}).end();
       return;
     }
-    const path = resolve(top, `.${sep}${decodeURIComponent(asked.pathname.slice(base.length))}`);
+    const below = decodeURIComponent(asked.pathname.slice(base.length));
+    const path = resolve(top, `.${sep}${below}`);
     if (path !== top && !path.startsWith(top + sep)) {
       response.writeHead(404).end();
       return;
     }
     const page = join(path, "index.html");
     if (asked.pathname.endsWith("/")) {
-      if (await isFile(page)) return send(request, response, 200, await load(page), false);
+      if (await isFile(page)) return send(request, response, 200, await load(page), below);
     } else if (await isFile(path)) {
-      return send(request, response, 200, await load(path), asked.pathname.startsWith(`${base}_astro/`));
+      return send(request, response, 200, await load(path), below);
     } else if (await isFile(page)) {
       response.writeHead(301, { Location: `${asked.pathname}/${asked.search}` }).end();
       return;
     }
     const missing = join(top, "404.html");
-    if (await isFile(missing)) return send(request, response, 404, await load(missing), false);
+    if (await isFile(missing)) return send(request, response, 404, await load(missing), "404.html");
     response.writeHead(404).end();
   }
 

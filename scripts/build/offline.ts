@@ -64,6 +64,7 @@ export async function writeOfflineWorker(folder: string): Promise<number> {
   const worker = await readFile(new URL("worker.js", workers), "utf8");
   const files = JSON.stringify(list);
   const version = createHash("sha256").update(files).update(worker).digest("base64url").slice(0, 12);
-  await writeFile(join(folder, "sw.js"), `const VERSION = ${JSON.stringify(version)};\nconst FILES = ${files};\n${worker}`);
+  const constants = `const VERSION = ${JSON.stringify(version)};\nconst BYTES = ${bytes};\nconst FILES = ${files};\n`;
+  await writeFile(join(folder, "sw.js"), constants + worker);
   return bytes;
 }

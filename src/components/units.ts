@@ -2,7 +2,7 @@ import type { LengthView } from "../lib/quantity/format.ts";
 
 /**
  * How lengths are shown: one choice for the whole site, remembered on this device. It is kept in `data-units` of the root,
- * where `public/boot.js` puts it before the first paint. Browser only.
+ * where `src/site/boot.js` puts it before the first paint. Browser only.
  */
 const listeners = new Set<() => void>();
 

@@ -46,6 +46,7 @@ const reference: readonly SitePage[] = [
   page("/glossary/"),
   page("/assign/"),
   page("/links/"),
+  page("/device/"),
   page("/display/"),
 ];
 

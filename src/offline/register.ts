@@ -8,19 +8,28 @@ export interface NewVersion {
   use(): Promise<number>;
 }
 
+/** Holds "off" where the reader wants no copy on this device. */
+export const copyChoice = "flat-to-formed.copy";
+
+/** How often a page that stays open looks for a new version [ms]. */
+const lookAgain = 3_600_000;
+
 function offer(registration: ServiceWorkerRegistration): NewVersion {
   return {
     use: () =>
       new Promise((done) => {
         const { serviceWorker } = navigator;
+        const change = () => {
+          done(0);
+          location.reload();
+        };
+        // Another page has changed to it in the meantime.
+        if (!registration.waiting) return change();
         serviceWorker.addEventListener("message", ({ data }) => data?.type === "other-pages-open" && done(data.count), {
           once: true,
         });
-        serviceWorker.addEventListener("controllerchange", () => {
-          done(0);
-          location.reload();
-        });
-        registration.waiting?.postMessage({ type: "take-over" });
+        serviceWorker.addEventListener("controllerchange", change, { once: true });
+        registration.waiting.postMessage({ type: "take-over" });
       }),
   };
 }
@@ -28,13 +37,22 @@ function offer(registration: ServiceWorkerRegistration): NewVersion {
 /** Tells when a new version has been fetched; also when it was before this page was opened. */
 function watch(registration: ServiceWorkerRegistration, onNewVersion: (version: NewVersion) => void): void {
   const tell = () => {
-    // Without a controller this is the first version, and nothing changes for the reader.
-    if (registration.waiting && navigator.serviceWorker.controller) onNewVersion(offer(registration));
+    // Without an active one this is the first version, and nothing changes for the reader.
+    if (registration.waiting && registration.active) onNewVersion(offer(registration));
   };
   tell();
   registration.addEventListener("updatefound", () => {
     registration.installing?.addEventListener("statechange", tell);
   });
+  setInterval(() => registration.update().catch(() => {}), lookAgain);
+}
+
+function isWanted(): boolean {
+  try {
+    return localStorage.getItem(copyChoice) !== "off";
+  } catch {
+    return true;
+  }
 }
 
 /**
@@ -42,7 +60,7 @@ function watch(registration: ServiceWorkerRegistration, onNewVersion: (version: 
  * @param onNewVersion - called when a newer version is ready; the page goes on with its own until `use` is called or it is left
  */
 export function keepOffline(onNewVersion: (version: NewVersion) => void): void {
-  if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
+  if (!import.meta.env.PROD || !("serviceWorker" in navigator) || !isWanted()) return;
   const start = async () => {
     trustOwnScripts();
     const base = import.meta.env.BASE_URL;

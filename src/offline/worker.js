@@ -1,70 +1,146 @@
 /*
  * Service worker: keeps the whole site on the device, so that it works with the network cable out after one visit.
- * The build puts two constants before this text (scripts/build/offline.ts):
+ * The build puts three constants before this text (scripts/build/offline.ts):
  *   VERSION  a hash of everything published
+ *   BYTES    what it all weighs
  *   FILES    { path below the scope: hash of its content }
  *
  * A new version is fetched beside the old one and waits. It takes over when no page of the old version is open, or when the
  * one page that is open asks for it and then reloads: a page never gets files of another version than its own.
+ * Every file is held against its hash: what a server hands out while it is being renewed never gets into a copy.
  *
  * To switch the offline copy off for everybody: publish once with OFFLINE=off (see src/offline/retired-worker.js).
  */
 const scope = self.registration.scope;
 const prefix = `flat-to-formed ${scope} `;
 const cacheName = prefix + VERSION;
-/** Where a cache keeps the FILES it was filled from. */
+/** Where a complete copy keeps what it was filled from; the last thing that is put into it. */
 const listAddress = `${scope}offline-files`;
+/** Files fetched at a time. */
+const abreast = 8;
 
 const addressOf = (path) => scope + path;
 
-async function otherCaches() {
+async function pagesOpen() {
+  const open = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
+  return open.filter(({ url }) => url.startsWith(scope));
+}
+
+async function otherCopies() {
   return (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== cacheName);
 }
 
-/** Files of an earlier version that are the same in this one need not be fetched again. */
+/** From the copy of this version only, without what follows a question mark. */
+function cached(address) {
+  const { origin, pathname } = new URL(address);
+  return caches.match(origin + pathname, { cacheName, ignoreVary: true });
+}
+
+/**
+ * What earlier versions kept: files that are the same in this version need not be fetched again.
+ * A copy that was never completed is deleted, to make room for this one.
+ */
 async function unchanged() {
   const found = new Map();
-  for (const name of await otherCaches()) {
+  for (const name of await otherCopies()) {
     const cache = await caches.open(name);
-    const list = await (await cache.match(listAddress))?.json();
-    for (const [path, hash] of Object.entries(list ?? {})) if (FILES[path] === hash) found.set(path, cache);
+    const list = await cache.match(listAddress);
+    if (!list) {
+      await caches.delete(name);
+      continue;
+    }
+    for (const [path, hash] of Object.entries((await list.json()).files)) if (FILES[path] === hash) found.set(path, cache);
   }
   return found;
 }
 
+async function hashOf(body) {
+  const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", body));
+  const text = btoa(String.fromCharCode(...bytes));
+  return text.replaceAll("+", "-").replaceAll("/", "_").slice(0, 8);
+}
+
+/** A file as it belongs to this version. @throws when the server has another one */
+async function fetchFile(path, signal) {
+  const address = addressOf(path);
+  const response = await fetch(address, { cache: "reload", signal });
+  if (!response.ok) throw new Error(`${address} answered ${response.status}`);
+  const body = await response.arrayBuffer();
+  if ((await hashOf(body)) !== FILES[path]) throw new Error(`${address} is not of version ${VERSION}, or was changed on its way`);
+  // Made anew: one that was redirected may not answer for a page, and these two headers told of its packing.
+  const headers = new Headers(response.headers);
+  headers.delete("Content-Encoding");
+  headers.delete("Content-Length");
+  return new Response(body, { headers });
+}
+
+/** @throws when the browser says beforehand that the copy does not fit */
+async function checkRoom() {
+  const { quota = Number.POSITIVE_INFINITY, usage = 0 } = (await navigator.storage?.estimate?.()) ?? {};
+  if (quota - usage < BYTES) throw new DOMException("There is no room for a copy of the site", "QuotaExceededError");
+}
+
+/** Fetches what is missing in the copy of this version. An attempt that was broken off is gone on with by the next one. */
 async function fill() {
   const cache = await caches.open(cacheName);
+  const there = new Set((await cache.keys()).map(({ url }) => url));
+  const waiting = Object.keys(FILES).filter((path) => !there.has(addressOf(path)));
+  if (waiting.length === 0 && there.has(listAddress)) return;
   const known = await unchanged();
-  await Promise.all(
-    Object.keys(FILES).map(async (path) => {
-      const address = addressOf(path);
-      const before = await known.get(path)?.match(address);
-      const response = before ?? (await fetch(address, { cache: "reload" }));
-      if (!response.ok || response.redirected) throw new Error(`${address} answered ${response.status}`);
-      await cache.put(address, response);
-    }),
-  );
-  await cache.put(listAddress, Response.json(FILES));
+  const stop = new AbortController();
+  const work = async () => {
+    for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
+      const before = await known.get(path)?.match(addressOf(path));
+      const response = before ?? (await fetchFile(path, stop.signal));
+      stop.signal.throwIfAborted();
+      await cache.put(addressOf(path), response);
+    }
+  };
+  try {
+    if (there.size === 0) await checkRoom();
+    await Promise.all(Array.from({ length: abreast }, work));
+    await cache.put(listAddress, new Response(JSON.stringify({ files: FILES, bytes: BYTES, kept: new Date().toISOString() })));
+  } catch (error) {
+    stop.abort();
+    // Half a copy on a full device is in the way of everything else, what the reader keeps there included.
+    if (error?.name === "QuotaExceededError") await caches.delete(cacheName);
+    throw error;
+  }
 }
 
+let mending;
+
+/** Something of this version was deleted from outside: the copy is made whole again, once for each start of the worker. */
+function mend() {
+  mending ??= fill().catch(() => {});
+  return mending;
+}
+
+/**
+ * Deletes the copies of other versions, unless a page may still need one: of two that are open, one may be older than this
+ * version, and a newer version may be on its way.
+ */
 async function clearUp() {
-  const others = await otherCaches();
-  await Promise.all(others.map((name) => caches.delete(name)));
+  const { installing, waiting } = self.registration;
+  if (installing || waiting || (await pagesOpen()).length > 1) return;
+  await Promise.all((await otherCopies()).map((name) => caches.delete(name)));
+}
+
+async function takeCharge() {
   // The very first version may serve the pages that are already open; a later one would mix with what they have loaded.
-  if (others.length === 0) await self.clients.claim();
+  const first = (await otherCopies()).length === 0;
+  await clearUp();
+  if (first) await self.clients.claim();
 }
 
-async function cached(address) {
-  const cache = await caches.open(cacheName);
-  return cache.match(address, { ignoreSearch: true, ignoreVary: true });
-}
-
-async function openPage(request) {
-  const asked = new URL(request.url);
-  const page = await cached(asked.origin + asked.pathname);
+async function openPage(event) {
+  const { request } = event;
+  const { origin, pathname, search } = new URL(request.url);
+  const page = await cached(request.url);
   if (page) return page;
-  const folder = await cached(`${asked.origin + asked.pathname}/`);
-  if (folder) return Response.redirect(`${asked.pathname}/${asked.search}`, 301);
+  if (FILES[(origin + pathname).slice(scope.length)]) event.waitUntil(mend());
+  const folder = pathname.endsWith("/index.html") ? pathname.slice(0, -"index.html".length) : `${pathname}/`;
+  if (await cached(origin + folder)) return Response.redirect(folder + search, 301);
   try {
     return await fetch(request);
   } catch {
@@ -73,24 +149,31 @@ async function openPage(request) {
   }
 }
 
-async function openFile(request) {
-  return (await cached(request.url)) ?? fetch(request);
+async function openFile({ request }) {
+  const own = await cached(request.url);
+  if (own) return own;
+  // Names in this folder hold a hash: whichever version kept it, it is the file that was asked for.
+  const older = request.url.startsWith(`${scope}_astro/`) ? await caches.match(request.url, { ignoreVary: true }) : undefined;
+  return older ?? fetch(request);
 }
 
 async function takeOver(asking) {
-  const open = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
-  const others = open.filter((client) => client.url.startsWith(scope) && client.id !== asking.id);
+  const others = (await pagesOpen()).filter(({ id }) => id !== asking.id);
   if (others.length === 0) await self.skipWaiting();
   else asking.postMessage({ type: "other-pages-open", count: others.length });
 }
 
 self.addEventListener("install", (event) => event.waitUntil(fill()));
-self.addEventListener("activate", (event) => event.waitUntil(clearUp()));
+self.addEventListener("activate", (event) => event.waitUntil(takeCharge()));
 self.addEventListener("message", (event) => {
   if (event.data?.type === "take-over") event.waitUntil(takeOver(event.source));
+  if (event.data?.type === "version") event.ports[0]?.postMessage(VERSION);
 });
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || !request.url.startsWith(scope)) return;
-  event.respondWith(request.mode === "navigate" ? openPage(request) : openFile(request));
+  if (request.mode === "navigate") {
+    event.respondWith(openPage(event));
+    event.waitUntil(clearUp());
+  } else event.respondWith(openFile(event));
 });

@@ -28,7 +28,7 @@ afterEach(async () => {
 
 /** The list in the worker, and its version. */
 async function published(): Promise<{ version: string; files: Record<string, string> }> {
-  const [first = "", second = ""] = (await readFile(join(folder, "sw.js"), "utf8")).split("\n");
+  const [first = "", , second = ""] = (await readFile(join(folder, "sw.js"), "utf8")).split("\n");
   return {
     version: JSON.parse(first.replace(/^const VERSION = (.*);$/, "$1")),
     files: JSON.parse(second.replace(/^const FILES = (.*);$/, "$1")),

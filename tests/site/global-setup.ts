@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { rm } from "node:fs/promises";
 import type { TestProject } from "vitest/node";
 import { launchBrowserServer } from "../../scripts/browser/launch.ts";
+import { settingsFolder } from "../../scripts/build/server-settings.ts";
 import { serve } from "../../scripts/server.ts";
 import { siteUnderTest } from "../../scripts/test/site.ts";
 
@@ -37,6 +38,7 @@ export default async function setup(project: TestProject) {
   return async () => {
     await browser.close();
     await server.close();
-    if (!isBuilt) await rm(folder, { recursive: true, force: true });
+    if (isBuilt) return;
+    for (const made of [folder, settingsFolder(folder)]) await rm(made, { recursive: true, force: true });
   };
 }

@@ -27,6 +27,8 @@ export interface OpenOptions {
   readonly expectProblems?: RegExp;
   /** Origin of another server, for a test that changes the site. */
   readonly at?: string;
+  /** Path of that server's site, when it is another one. */
+  readonly base?: string;
   /** Share the browser's storage with this page. */
   readonly beside?: Page;
 }
@@ -35,8 +37,8 @@ export interface OpenOptions {
 export type Open = (path: string, options?: OpenOptions) => Promise<Page>;
 
 /** Full address of a page of the site. */
-export function address(path: string, origin: string = inject("origin")): string {
-  return origin + inject("base").replace(/\/$/, "") + path;
+export function address(path: string, origin: string = inject("origin"), base: string = inject("base")): string {
+  return origin + base.replace(/\/$/, "") + path;
 }
 
 let shared: Promise<Browser> | undefined;
@@ -89,7 +91,7 @@ export const test = base.extend<{ open: Open }>({
       }
       const page = await context.newPage();
       pages.push({ path, problems: watchPage(page, at), expected: options.expectProblems });
-      await page.goto(address(path, at), { waitUntil: "load" });
+      await page.goto(address(path, at, options.base), { waitUntil: "load" });
       return page;
     });
     for (const context of contexts) await context.close();

@@ -1,7 +1,10 @@
-/** What is said of the copy of the site that a device keeps. */
+/** Notices of the copy that a device keeps of the site. */
 export const offline = {
-  ready: "A new version of these pages is ready.",
-  use: "Use it now",
-  closeOthers: (others: number) =>
-    `A new version is ready. Close the ${others === 1 ? "other page" : "other pages"} of this site first.`,
+  newVersion: "A new version of these pages is ready. What you typed stays.",
+  othersOpen: "A new version is ready. Close the other open pages of this site first, then choose it again.",
+  useIt: "Use it now",
+  later: "Later",
+  missingPart:
+    "A part of this page could not be fetched: there is no network, or the page was renewed after you opened it. What you typed stays.",
+  reload: "Load the page again",
 };

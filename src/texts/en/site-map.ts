@@ -26,6 +26,10 @@ export const siteMap = {
   },
   "/checked/": { title: "Checked values", about: "Every published value beside what this handbook computes." },
   "/sources/": { title: "Sources", about: "Where each formula and number was read, or that it is from memory." },
+  "/device/": {
+    title: "On this device",
+    about: "The copy that works without a network, what else this device keeps, and how to clear it.",
+  },
   "/safety/": { title: "Safety", about: "All standing cautions in one place." },
   "/glossary/": { title: "Glossary", about: "Trade terms in plain words." },
   "/assign/": {
