@@ -28,8 +28,8 @@ export const policy = written(directives);
 
 /** Folders of the site that are not like the rest; every path is below the path of the site. */
 export const folders = {
-  /** Pages that are made to stand in a frame of another site. */
-  framed: ["embed/", "task/"],
+  /** Pages that are made to stand in a frame of another site, in every language. */
+  framed: ["embed/", "task/", "es/embed/", "es/task/"],
   /** The search, whose worker compiles its program: a worker has the policy it was sent with, not that of its page. */
   search: ["pagefind/"],
   /** Files with a hash in their name, which never change under it. */

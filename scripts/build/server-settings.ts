@@ -97,20 +97,31 @@ ${site}	uri strip_prefix ${base === "/" ? '""' : base.slice(0, -1)}
 
 /**
  * A plain headers file, as several static hosts read it from the top of what is published. Rules that match one address are
- * added up there, so the rules leave no address to two of them: one for every entry at the top of the site.
+ * added up there, so the rules leave no address to two of them: one for every entry at the top of the site, and for every entry
+ * of a folder in which pages differ.
  *
- * @param entries - names at the top of the built folder, those of folders with a slash at the end
+ * @param entries - names at the top of the built folder, and `name/name` for those one below; folders with a slash at the end
  */
 export function headersFile(base: string, entries: readonly string[]): string {
   const rule = (pattern: string, path: string) =>
     [pattern, ...Object.entries(headersFor(path)).map(([name, value]) => `  ${name}: ${value}`)].join("\n");
+  const mixed = (folder: string) =>
+    Object.values(folders).some((list) => list.some((each) => each !== folder && each.startsWith(folder)));
+  const address = (entry: string) => entry.replace(/(?:^|(?<=\/))index\.html$/, "");
   const rules = entries
-    .filter((entry) => entry !== "index.html")
-    .map((entry) => rule(base + (entry.endsWith("/") ? `${entry}*` : entry), entry));
+    .filter((entry) => entry !== "index.html" && !(entry.endsWith("/") && mixed(entry)))
+    .filter((entry) => !/\/./.test(entry) || mixed(`${entry.split("/")[0]}/`))
+    .map((entry) => rule(base + (entry.endsWith("/") ? `${entry}*` : address(entry)), entry));
   return `# Made by the build from scripts/build/policy.ts. Copy it to the top of what you publish, where your host reads such a file.\n${[
     rule(base, ""),
     ...rules,
   ].join("\n\n")}\n`;
+}
+
+/** Names in a folder, those of folders with a slash at the end. */
+async function namesIn(folder: string): Promise<string[]> {
+  const entries = await readdir(folder, { withFileTypes: true });
+  return entries.map((entry) => (entry.isDirectory() ? `${entry.name}/` : entry.name)).sort();
 }
 
 /** Where the settings for a built site lie. */
@@ -120,13 +131,17 @@ export function settingsFolder(folder: string): string {
 
 /** Writes the settings for the site that was built into a folder. @returns where they are, below the folder around the site */
 export async function writeServerSettings(folder: string, base: string): Promise<string> {
-  const entries = await readdir(folder, { withFileTypes: true });
-  const names = entries.map((entry) => (entry.isDirectory() ? `${entry.name}/` : entry.name)).sort();
+  const names = await namesIn(folder);
+  const below = await Promise.all(
+    names
+      .filter((name) => name.endsWith("/"))
+      .map(async (name) => (await namesIn(join(folder, name))).map((inner) => name + inner)),
+  );
   const into = settingsFolder(folder);
   await rm(into, { recursive: true, force: true });
   await mkdir(into);
   await writeFile(join(into, "nginx.conf"), nginxSettings(base));
   await writeFile(join(into, "Caddyfile"), caddySettings(base));
-  await writeFile(join(into, "_headers"), headersFile(base, names));
+  await writeFile(join(into, "_headers"), headersFile(base, [...names, ...below.flat()]));
   return `${basename(into)}/`;
 }

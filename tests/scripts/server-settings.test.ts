@@ -2,7 +2,10 @@ import { describe, expect, test } from "vitest";
 import { headersFor, policy, policyFor } from "../../scripts/build/policy.ts";
 import { caddySettings, headersFile, nginxSettings } from "../../scripts/build/server-settings.ts";
 
-const entries = ["404.html", "_astro/", "bending/", "embed/", "index.html", "pagefind/", "sw.js", "task/"];
+const entries = [
+  ...["404.html", "_astro/", "bending/", "embed/", "es/", "index.html", "pagefind/", "sw.js", "task/"],
+  ...["bending/index.html", "bending/order/", "es/index.html", "es/bending/", "es/embed/", "pagefind/pagefind.js"],
+];
 
 /** Paths of every kind below the path of the site. */
 const paths = [
@@ -11,7 +14,11 @@ const paths = [
   "_astro/x.123.js",
   "bending/",
   "bending/embed/",
+  "bending/order/",
   "embed/bend-length/",
+  "es/",
+  "es/bending/",
+  "es/embed/bend-length/",
   "pagefind/pagefind-worker.js",
   "sw.js",
   "task/",
@@ -82,8 +89,9 @@ describe.each(["/", "/handbook/", "/a.b/handbook/"])("published under %s", (base
 });
 
 test("only pages that are made for it may be framed", () => {
-  for (const path of ["embed/bend-length/", "task/"]) expect(policyFor(path)).not.toMatch(/frame-ancestors/);
-  for (const path of paths.filter((each) => !/^(?:embed|task)\//.test(each)))
+  for (const path of ["embed/bend-length/", "es/embed/bend-length/", "task/"])
+    expect(policyFor(path)).not.toMatch(/frame-ancestors/);
+  for (const path of paths.filter((each) => !/^(?:es\/)?(?:embed|task)\//.test(each)))
     expect(policyFor(path)).toMatch(/frame-ancestors 'none'/);
 });
 

@@ -1,11 +1,13 @@
 import { figuresBending as englishFigures } from "../en/figures-bending.ts";
 import { missingPage as englishMissing } from "../en/missing-page.ts";
+import { offline as englishOffline } from "../en/offline.ts";
 import { prose as englishProse } from "../en/prose.ts";
 import { safety as englishSafety } from "../en/safety.ts";
 import { shell as englishShell } from "../en/shell.ts";
 import { type Area, area } from "../translation.ts";
 import { figuresBending } from "./figures-bending.ts";
 import { missingPage } from "./missing-page.ts";
+import { offline } from "./offline.ts";
 import { prose } from "./prose.ts";
 import { safety } from "./safety.ts";
 import { shell } from "./shell.ts";
@@ -16,5 +18,6 @@ export const atBuild: readonly Area[] = [
   area(englishProse, prose),
   area(englishFigures, figuresBending),
   area(englishMissing, missingPage),
+  area(englishOffline, offline),
   area(englishSafety, safety),
 ];

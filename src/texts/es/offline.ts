@@ -1,8 +1,11 @@
 import type { offline as english } from "../en/offline.ts";
 
 export const offline: typeof english = {
-  ready: "Hay una nueva versión de estas páginas.",
-  use: "Usarla ahora",
-  closeOthers: (others) =>
-    `Hay una nueva versión. Cierre antes ${others === 1 ? "la otra página" : "las otras páginas"} de este sitio.`,
+  newVersion: "Hay una versión nueva de estas páginas. Lo que ha escrito se conserva.",
+  othersOpen: "Hay una versión nueva. Cierre antes las otras páginas abiertas de este sitio y vuelva a elegirla.",
+  useIt: "Usarla ahora",
+  later: "Más tarde",
+  missingPart:
+    "No se pudo cargar una parte de esta página: no hay red, o la página se renovó después de abrirla. Lo que ha escrito se conserva.",
+  reload: "Cargar la página de nuevo",
 };
