@@ -41,6 +41,7 @@ server {
   listen [::]:80;
   server_name _;
   charset utf-8;
+  absolute_redirect off;
   gzip on;
   gzip_vary on;
   gzip_min_length 256;
@@ -65,7 +66,10 @@ ${location}
 export function caddySettings(base: string): string {
   const paths = (list: readonly string[]) => list.map((folder) => `${base}${folder}*`).join(" ");
   const set = (name: string, value: string) => `${name} ${quoted(value)}`;
-  const site = base === "/" ? "" : `\tredir ${base.slice(0, -1)} ${base}\n\t@outside not path ${base}*\n\trespond @outside 404\n`;
+  const site =
+    base === "/"
+      ? "\tfile_server"
+      : `\tredir ${base.slice(0, -1)} ${base}\n\thandle_path ${base}* {\n\t\tfile_server\n\t}\n\thandle {\n\t\terror 404\n\t}`;
   return `# Made by the build from scripts/build/policy.ts. Put your own host name in the place of :80, and your folder in that of /srv/handbook.
 :80 {
 	encode gzip
@@ -75,6 +79,8 @@ export function caddySettings(base: string): string {
 	@unframed not path ${paths([...folders.framed, ...folders.search])}
 	@hashed path ${paths(folders.hashed)}
 	@unhashed not path ${paths(folders.hashed)}
+	@manifest path ${base}manifest.webmanifest
+	header @manifest Content-Type "application/manifest+json"
 	header @framed ${set(policyHeader, policyFor(example.framed))}
 	header @search ${set(policyHeader, policyFor(example.search))}
 	header @unframed ${set(policyHeader, policyFor(example.other))}
@@ -83,8 +89,7 @@ export function caddySettings(base: string): string {
 ${Object.entries(commonHeaders)
   .map(([name, value]) => `\theader ${set(name, value)}`)
   .join("\n")}
-${site}	uri strip_prefix ${base === "/" ? '""' : base.slice(0, -1)}
-	file_server
+${site}
 	handle_errors {
 		header ${set(policyHeader, policyFor(example.other))}
 		header ${set(cacheHeader, cachingFor(example.other))}
