@@ -11,6 +11,7 @@ const requiredSuites = [
   "catalogue",
   "display",
   "equations",
+  "fuzz",
   "glossary",
   "part",
   "published",

@@ -42,6 +42,8 @@ export function readClassList(text: string, column = 0): ClassList {
   const heading = first && written.length > 1 && headings.test(first.cells[column] ?? "") ? first : undefined;
   for (const each of written) {
     if (each === heading) continue;
+    // Something else was pasted: nobody reads more lines about it, and each takes its time.
+    if (problems.length >= limits.students) break;
     const { line, index, cells } = each;
     const id = cells[column] ?? "";
     const plain = plainId(id);
@@ -51,8 +53,10 @@ export function readClassList(text: string, column = 0): ClassList {
       refuse(`the id is missing. ${column === 0 ? "It comes first in the line." : `It is looked for in column ${column + 1}.`}`);
     else if (plain.length > limits.student) refuse(`the id has ${plain.length} characters; up to ${limits.student} are allowed.`);
     else if (before !== undefined) refuse(`the id “${id}” is in line ${before + 1} already.`);
-    else if (students.length >= limits.students) refuse(`the list is full; up to ${limits.students} students are taken.`);
-    else {
+    else if (students.length >= limits.students) {
+      refuse(`the list is full; up to ${limits.students} students are taken. This line and those after it are left out.`);
+      break;
+    } else {
       seen.set(plain, index);
       students.push({ id, note: cells.filter((cell, at) => at !== column && cell !== "").join(" ") });
     }

@@ -11,7 +11,7 @@ import { type AskedOutput, type Assignment, assignmentVersion, type Question, ty
 type Json = Readonly<Record<string, unknown>>;
 
 function refuse(field: string, value: unknown, expected: string): InputError {
-  const shown = String(JSON.stringify(value) ?? value).slice(0, 60);
+  const shown = value === undefined ? "missing" : String(JSON.stringify(value) ?? value).slice(0, 60);
   return new InputError(field, value, say`${field === "" ? "The assignment file" : field} must be ${expected}; it is ${shown}.`);
 }
 

@@ -3,7 +3,7 @@ import { say } from "../quantity/phrase.ts";
 import type { Student } from "./class-list.ts";
 import { type Assignment, limits } from "./definition.ts";
 import { plainId } from "./own-numbers.ts";
-import { type QuestionResult, type ReadCode, readResultCode, studentMark } from "./result-code.ts";
+import { mayBeCode, type QuestionResult, type ReadCode, readResultCode, studentMark } from "./result-code.ts";
 
 /** Finds result codes in whatever they were sent in, and tells who is done. */
 
@@ -89,14 +89,16 @@ function codesIn(assignment: Assignment, line: string): FoundCode[] {
   };
   // What can be read goes first, so that a code with a fault in it does not run on into one without.
   for (const goodOnes of [true, false])
-    for (const some of runs())
+    for (const some of runs()) {
+      if (goodOnes ? !mayBeCode(assignment, joined(some)) : !looksLikeCode(some)) continue;
       try {
         const read = readResultCode(assignment, typedIn(some));
         if (goodOnes) take(some, read);
       } catch (error) {
         if (!(error instanceof InputError)) throw error;
-        if (!goodOnes && looksLikeCode(some)) take(some, undefined, error);
+        if (!goodOnes) take(some, undefined, error);
       }
+    }
   return found.sort((one, other) => one.at - other.at);
 }
 

@@ -93,24 +93,41 @@ export interface ReadCode {
   isOf(student: string): boolean;
 }
 
+/** Values of the letters of a code as typed; -1 for a sign that no code has. */
+const valuesOf = (typed: string): number[] =>
+  [
+    ...typed
+      .toUpperCase()
+      .replace(/[\s\-–—]/g, "")
+      .replaceAll("O", "0")
+      .replace(/[IL]/g, "1"),
+  ].map((letter) => letters.indexOf(letter));
+
+const lettersOf = ({ questions }: Assignment): number => letterCount(questions.length) + 1;
+
+const isCopiedRight = (values: readonly number[]): boolean => checkValue(values.slice(0, -1)) === values.at(-1);
+
+/** Whether a text is worth reading as a code of an assignment: quick, for texts full of other words. */
+export function mayBeCode(assignment: Assignment, typed: string): boolean {
+  const wanted = lettersOf(assignment);
+  if (typed.length < wanted) return false;
+  const values = valuesOf(typed);
+  return values.length === wanted && !values.includes(-1) && isCopiedRight(values);
+}
+
 /**
  * Reads a result code. Spaces, dashes and small letters do not matter; O is read as 0, I and L as 1.
  * @throws InputError when it is no code, was miscopied, or belongs to another assignment or another state of this one
  */
 export function readResultCode(assignment: Assignment, typed: string): ReadCode {
   const refuse = (why: string) => new InputError("code", typed, say`“${typed.trim().slice(0, 40)}” ${why}`);
-  const clean = typed
-    .toUpperCase()
-    .replace(/[\s\-–—]/g, "")
-    .replaceAll("O", "0")
-    .replace(/[IL]/g, "1");
   const count = assignment.questions.length;
-  const wanted = letterCount(count) + 1;
-  const values = [...clean].map((letter) => letters.indexOf(letter));
+  const wanted = lettersOf(assignment);
+  const values = valuesOf(typed);
   if (values.includes(-1)) throw refuse("is not a result code: it holds signs that no code has.");
   if (values.length !== wanted)
     throw refuse(`is not a code of this assignment: such a code has ${wanted} letters and figures; here are ${values.length}.`);
-  if (checkValue(values.slice(0, -1)) !== values.at(-1)) throw refuse("was not copied right: the check letter does not fit.");
+  if (!isCopiedRight(values)) throw refuse("was not copied right: the check letter does not fit.");
 
   const size = 3n ** BigInt(count);
   const number = values.slice(0, -1).reduce((sum, value) => sum * 32n + BigInt(value), 0n);

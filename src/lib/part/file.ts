@@ -43,7 +43,7 @@ function refuse(field: string, value: unknown, expected: string): InputError {
   return new InputError(
     field,
     value,
-    say`${field === "" ? "The part file" : field} must be ${expected}; it is ${String(JSON.stringify(value) ?? value).slice(0, 60)}.`,
+    say`${field === "" ? "The part file" : field} must be ${expected}; it is ${value === undefined ? "missing" : String(JSON.stringify(value) ?? value).slice(0, 60)}.`,
   );
 }
 
