@@ -1,7 +1,5 @@
 /** The page about what one device keeps of the handbook. */
 export const device = {
-  title: "On this device",
-  about: "The copy that works without a network, what else this device keeps, and how to clear it.",
   lead: "After one visit this browser keeps a copy of the whole handbook, search included, and needs no network. Nothing of it leaves the device.",
   noScript:
     "With JavaScript off no copy is made. A copy that is there already is deleted, like everything a site keeps, in the settings of the browser.",

@@ -1,13 +1,11 @@
 import { calculator as english } from "../en/calculator.ts";
 import { drawings as englishDrawings } from "../en/drawings.ts";
 import { keepBend as englishKeep } from "../en/keep-bend.ts";
-import { offline as englishOffline } from "../en/offline.ts";
 import { search as englishSearch } from "../en/search.ts";
 import { type Area, area } from "../translation.ts";
 import { calculator } from "./calculator.ts";
 import { drawings } from "./drawings.ts";
 import { keepBend } from "./keep-bend.ts";
-import { offline } from "./offline.ts";
 import { search } from "./search.ts";
 
 /** Areas of the interface that are said in the browser too. */
@@ -16,5 +14,4 @@ export const inBrowser: readonly Area[] = [
   area(englishDrawings, drawings),
   area(englishKeep, keepBend),
   area(englishSearch, search),
-  area(englishOffline, offline),
 ];

@@ -10,6 +10,7 @@ export const site: Readonly<Record<string, string>> = {
   "Plan a part": "Planear una pieza",
   "Cut plan": "Plan de corte",
   "This shop": "Este taller",
+  "On this device": "En este dispositivo",
   Tables: "Tablas",
   Calculators: "Calculadoras",
   "Checked values": "Valores comprobados",
