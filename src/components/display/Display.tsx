@@ -5,6 +5,7 @@ import type { Raw } from "../../lib/inputs.ts";
 import { type LengthView, lengthViews } from "../../lib/quantity/format.ts";
 import { useTexts } from "../../texts/context.ts";
 import { display } from "../../texts/en/display.ts";
+import { lengths } from "../../texts/en/lengths.ts";
 import type { CalculateProps } from "./Calculate.tsx";
 import { Cautions } from "./Cautions.tsx";
 import type { Idle } from "./idle.ts";
@@ -80,6 +81,7 @@ function Mark({ open }: { readonly open: () => void }) {
 /** The whole screen: where one stands, then its limits, cautions and number; nothing leads out of it. */
 export function Display(props: DisplayProps) {
   const texts = useTexts(display);
+  const { views } = useTexts(lengths);
   const { offered, cautions, settings, facts, refused = [], loadCalculate, keep, atRest } = props;
   const [view, setView] = useState<View>(start);
   const [units, setUnits] = useState<LengthView>(settings.units);
@@ -218,10 +220,10 @@ export function Display(props: DisplayProps) {
         <button
           type="button"
           class="option units"
-          aria-label={texts.unitsNow(texts.units[units], texts.unitsLong[units], texts.unitsLong[nextUnits])}
+          aria-label={texts.unitsNow(views[units].short, views[units].long, views[nextUnits].long)}
           onClick={() => setUnits(nextUnits)}
         >
-          {texts.units[units]}
+          {views[units].short}
         </button>
       </header>
       {tab === "limits" &&

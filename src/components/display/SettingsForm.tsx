@@ -1,5 +1,6 @@
 import { useTexts } from "../../texts/context.ts";
 import { display } from "../../texts/en/display.ts";
+import { lengths } from "../../texts/en/lengths.ts";
 import { idleChoices, type Settings } from "./settings.ts";
 import { Choice } from "./switches.tsx";
 
@@ -12,6 +13,12 @@ interface Props {
 /** What can be set on the screen itself; the address for phones is set by the address of this page. */
 export function SettingsForm({ settings, change, done }: Props) {
   const texts = useTexts(display);
+  const { views } = useTexts(lengths);
+  const namesOf = (length: "short" | "long") => ({
+    mm: views.mm[length],
+    inch: views.inch[length],
+    fraction: views.fraction[length],
+  });
   const times = [...new Set([...idleChoices, settings.idle])].sort((one, other) => one - other);
   return (
     <div class="settings">
@@ -25,8 +32,8 @@ export function SettingsForm({ settings, change, done }: Props) {
       <h2>{texts.startUnits}</h2>
       <Choice
         name={texts.startUnits}
-        options={texts.units}
-        spoken={texts.unitsLong}
+        options={namesOf("short")}
+        spoken={namesOf("long")}
         chosen={settings.units}
         choose={(units) => change({ ...settings, units })}
       />

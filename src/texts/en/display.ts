@@ -24,10 +24,7 @@ export const display = {
   startLong: "Back to the start; forgets what was typed",
   tabs: { limits: "Limits", cautions: "Cautions", number: "Calculate" },
   tabsName: "What to show",
-  units: { mm: "mm", inch: "0.001 in", fraction: "1/64 in" },
-  unitsName: "Show lengths in",
   unitsNow: (short: string, now: string, next: string) => `${short}: lengths are in ${now}; touch for ${next}`,
-  unitsLong: { mm: "millimetres", inch: "decimal inches", fraction: "inches and sixty-fourths" },
 
   limits: {
     ratedOver: "over a length of",

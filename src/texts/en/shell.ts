@@ -14,12 +14,6 @@ export const shell = {
   mainMenu: "Main",
   look: "Look",
   looks: { device: "as this device", light: "light", dark: "dark", contrast: "high contrast" },
-  showLengthsIn: "Show lengths in",
-  lengths: {
-    mm: { short: "mm", long: "millimetres" },
-    inch: { short: "0.001 in", long: "decimal inches" },
-    fraction: { short: "1/64 in", long: "inches and sixty-fourths" },
-  },
   search: "Search",
   allPages: "All pages",
   /** What the pages promise, with links. */

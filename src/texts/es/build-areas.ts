@@ -1,4 +1,5 @@
 import { figuresBending as englishFigures } from "../en/figures-bending.ts";
+import { lengths as englishLengths } from "../en/lengths.ts";
 import { missingPage as englishMissing } from "../en/missing-page.ts";
 import { offline as englishOffline } from "../en/offline.ts";
 import { prose as englishProse } from "../en/prose.ts";
@@ -6,6 +7,7 @@ import { safety as englishSafety } from "../en/safety.ts";
 import { shell as englishShell } from "../en/shell.ts";
 import { type Area, area } from "../translation.ts";
 import { figuresBending } from "./figures-bending.ts";
+import { lengths } from "./lengths.ts";
 import { missingPage } from "./missing-page.ts";
 import { offline } from "./offline.ts";
 import { prose } from "./prose.ts";
@@ -15,6 +17,7 @@ import { shell } from "./shell.ts";
 /** Areas of the interface that are said only when the site is built. */
 export const atBuild: readonly Area[] = [
   area(englishShell, shell),
+  area(englishLengths, lengths),
   area(englishProse, prose),
   area(englishFigures, figuresBending),
   area(englishMissing, missingPage),

@@ -11,12 +11,6 @@ export const shell: typeof english = {
   mainMenu: "Principal",
   look: "Aspecto",
   looks: { device: "como el dispositivo", light: "claro", dark: "oscuro", contrast: "alto contraste" },
-  showLengthsIn: "Mostrar las longitudes en",
-  lengths: {
-    mm: { short: "mm", long: "milímetros" },
-    inch: { short: "0,001 in", long: "pulgadas decimales" },
-    fraction: { short: "1/64 in", long: "pulgadas y sesentaicuatroavos" },
-  },
   search: "Buscar",
   allPages: "Todas las páginas",
   promise: {
