@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { sharedQuery, unfolded } from "../../src/components/packed.ts";
-import { assignmentFromAddress, assignmentQuery, assignOwner } from "../../src/lib/assign/address.ts";
+import { assignmentFromAddress, assignmentQuery } from "../../src/lib/assign/address.ts";
+import { assignOwner } from "../../src/lib/assign/assign-owner.ts";
 import { checkAssignment } from "../../src/lib/assign/check-assignment.ts";
 import type { Assignment } from "../../src/lib/assign/definition.ts";
 import { ownTexts } from "../../src/lib/assign/own-numbers.ts";

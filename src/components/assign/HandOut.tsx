@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
-import { assignmentQuery, assignOwner } from "../../lib/assign/address.ts";
+import { assignmentQuery } from "../../lib/assign/address.ts";
+import { assignOwner } from "../../lib/assign/assign-owner.ts";
 import { bankCsv, bankQuestions, mostVariants } from "../../lib/assign/bank.ts";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import type { WorksheetOf } from "../../lib/assign/own-question.ts";

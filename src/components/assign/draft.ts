@@ -1,4 +1,5 @@
-import { assignmentParts, assignOwner } from "../../lib/assign/address.ts";
+import { assignmentParts } from "../../lib/assign/address.ts";
+import { assignOwner } from "../../lib/assign/assign-owner.ts";
 import type { Assignment, Question } from "../../lib/assign/definition.ts";
 
 /** An assignment in the making. Questions have names of their own, because their places change. */

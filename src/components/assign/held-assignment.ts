@@ -1,4 +1,5 @@
-import { assignmentFromAddress, assignOwner } from "../../lib/assign/address.ts";
+import { assignmentFromAddress } from "../../lib/assign/address.ts";
+import { assignOwner } from "../../lib/assign/assign-owner.ts";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { InputError } from "../../lib/input-error.ts";
 import { packedKey } from "../packed-key.ts";

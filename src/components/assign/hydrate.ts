@@ -1,4 +1,4 @@
-import { assignOwner } from "../../lib/assign/address.ts";
+import { assignOwner } from "../../lib/assign/assign-owner.ts";
 import { waken } from "../calculator/waken.ts";
 
 const host = document.querySelector<HTMLElement>("[data-assign]");

@@ -1,5 +1,6 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
-import { assignmentQuery, assignOwner } from "../../lib/assign/address.ts";
+import { assignmentQuery } from "../../lib/assign/address.ts";
+import { assignOwner } from "../../lib/assign/assign-owner.ts";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { addressParameters, flushAddress, watchAddress, writeSoon } from "../calculator/address-bar.ts";
 import { type Draft, draftOf, draftParts, emptyAssignment } from "./draft.ts";

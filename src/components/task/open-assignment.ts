@@ -1,4 +1,5 @@
-import { assignmentQuery, assignOwner } from "../../lib/assign/address.ts";
+import { assignmentQuery } from "../../lib/assign/address.ts";
+import { assignOwner } from "../../lib/assign/assign-owner.ts";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { readAssignment } from "../../lib/assign/file.ts";
 import { InputError } from "../../lib/input-error.ts";

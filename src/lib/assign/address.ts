@@ -2,6 +2,7 @@ import { queryText, rowsText, textRows } from "../address.ts";
 import { InputError } from "../input-error.ts";
 import { lengthViews } from "../quantity/format.ts";
 import { say } from "../quantity/phrase.ts";
+import { assignOwner } from "./assign-owner.ts";
 import { type AskedOutput, type Assignment, assignmentVersion, isRange, type Question, type Variation } from "./definition.ts";
 
 /**
@@ -10,9 +11,6 @@ import { type AskedOutput, type Assignment, assignmentVersion, isRange, type Que
  * `&assign.1.range.thickness=1mm:2mm:0.25mm&assign.1.choices.material=steel-cr;al-5052-h32&assign.1.ask.blank=0.5mm`
  * Questions are counted from 1. What is a list is written as in `src/lib/address.ts`.
  */
-
-/** What every parameter of an assignment begins with. */
-export const assignOwner = "assign";
 
 const rangeColumns = ["from", "to", "step"] as const;
 const choiceColumns = ["choice"] as const;
