@@ -10,6 +10,7 @@ import type { LengthView } from "../../lib/quantity/format.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Fold } from "../calculator/Fold.tsx";
+import { frameHtml } from "../links/frame-html.ts";
 import type { Code } from "../plan/qr.ts";
 import { saveFile } from "../plan/save-file.ts";
 import { fileName } from "./file-name.ts";
@@ -29,8 +30,6 @@ interface Props {
 
 /** Height of a frame for one question and a half; the page in it tells the rest [px]. */
 const frameHeight = 900;
-
-const attribute = (text: string) => text.replaceAll("&", "&amp;").replaceAll('"', "&quot;").replaceAll("<", "&lt;");
 
 export function setsOf(typed: string): number | undefined {
   const sets = Number(typed);
@@ -78,7 +77,7 @@ export function HandOut(props: Props) {
   const address = (page: string) => `${location.origin}${root}${page}?${shared}`;
   const task = address("/task/");
   const answers = address("/answers/");
-  const frame = `<iframe src="${attribute(task)}" title="${attribute(assignment.title)}" width="100%" height="${frameHeight}"></iframe>`;
+  const frame = frameHtml(task, assignment.title, frameHeight);
 
   const sets = setsOf(typed);
   const bank = () => bankQuestions(assignment, sets ?? 1, worksheetOf, catalogue);
