@@ -1,11 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, inject } from "vitest";
-import { calculator } from "../../src/texts/en/calculator.ts";
-import { drawings } from "../../src/texts/en/drawings.ts";
-import { figuresBending } from "../../src/texts/en/figures-bending.ts";
-import { prose } from "../../src/texts/en/prose.ts";
-import { safety } from "../../src/texts/en/safety.ts";
-import { shell } from "../../src/texts/en/shell.ts";
+import { inBrowser } from "../../src/texts/es/areas.ts";
+import { atBuild } from "../../src/texts/es/build-areas.ts";
 import { cautions } from "../../src/texts/es/library/cautions.ts";
 import { library } from "../../src/texts/es/library.ts";
 import { worksheetsInSpanish } from "../../src/texts/es/worksheets.ts";
@@ -26,12 +22,17 @@ function textsIn(area: unknown): string[] {
   return typeof area === "object" && area !== null ? Object.values(area).flatMap(textsIn) : [];
 }
 
-/** English that must not be seen: texts of the interface, and those of the library that are other words in Spanish. */
-const english = new Set([
-  ...textsIn([calculator, drawings, figuresBending, prose, safety, shell]),
-  ...[...library, ...Object.entries(cautions)].flatMap(([text, translation]) => (text === translation ? [] : [text])),
-]);
-for (const same of ["Material", "mm", "SB", "", "English", " ", ".", ", "]) english.delete(same);
+/** English texts of the interface and of the library, each with its Spanish. */
+const pairs = [
+  ...[...inBrowser, ...atBuild].flatMap(([area, own]) => {
+    const spanish = textsIn(own);
+    return textsIn(area).map((text, index): [string, string] => [text, spanish[index] ?? ""]);
+  }),
+  ...library,
+  ...Object.entries(cautions),
+];
+/** What must not be seen: English that is other words in Spanish. The name of the other language is one of its words. */
+const english = new Set(pairs.flatMap(([text, own]) => (text === own || text === "" || text === "English" ? [] : [text])));
 const englishWords = /\b(?:the|of|and|with|which|this|that|from|are|your|sheet|leg|thickness)\b/i;
 
 /** Texts of the page that are read or heard, but for those marked as English: names of works, and of the other language. */
@@ -59,7 +60,11 @@ describe("pages in Spanish", () => {
       expect(await page.locator("html").getAttribute("lang")).toBe("es");
       const ids = await page.locator("[data-calculator]").evaluateAll((all) => all.map(({ id }) => id));
       for (const id of ids) await live(page, id);
-      for (const part of await page.locator("main details:not([open]) > summary").all()) await part.click();
+      // What is folded away is seen too, once it is there.
+      await page.evaluate(() => {
+        for (const part of document.querySelectorAll<HTMLDetailsElement>("main details")) part.open = true;
+      });
+      await page.waitForLoadState("networkidle");
       expect(leftInEnglish(await visibleTexts(page))).toEqual([]);
     });
 

@@ -6,9 +6,11 @@ import { formatNumber } from "../../src/lib/quantity/format.ts";
 import { asTyped, mm, phraseText, say } from "../../src/lib/quantity/phrase.ts";
 import { worksheetById } from "../../src/lib/registry.ts";
 import { runWorksheet, type Worksheet } from "../../src/lib/worksheet.ts";
+import { siteMap } from "../../src/texts/en/site-map.ts";
 import { inBrowser } from "../../src/texts/es/areas.ts";
 import { atBuild } from "../../src/texts/es/build-areas.ts";
 import { cautions } from "../../src/texts/es/library/cautions.ts";
+import { site } from "../../src/texts/es/library/site.ts";
 import { library } from "../../src/texts/es/library.ts";
 import { spanish } from "../../src/texts/es/spanish.ts";
 import { worksheetsInSpanish } from "../../src/texts/es/worksheets.ts";
@@ -100,6 +102,11 @@ describe("the calculators in Spanish have all of it", () => {
     const bases = metals.flatMap((metal) => [metal.yield.basis, metal.tensileStrength.basis]);
     const lists = metals.flatMap(({ gaugeSystem }) => (gaugeSystem ? [catalogue.gaugeSystems[gaugeSystem]?.name ?? ""] : []));
     expect(missingAmong([...metals.map(({ name }) => name), ...bases, ...lists, catalogue.shop.brake.name])).toEqual([]);
+  });
+
+  test("names of the pages", () => {
+    const titles = Object.values(siteMap).map(({ title }) => title);
+    expect(titles.filter((title) => !Object.hasOwn(site, title))).toEqual([]);
   });
 
   test("every caution", () => {
@@ -202,6 +209,6 @@ describe("what is typed in Spanish", () => {
 
   test("ranges have a comma too", () => {
     const input = { kind: "quantity", label: "", quantity: "length", min: 0.1, max: 13 } as const;
-    expect(rangeText(input, "mm", plain)).toBe("de 0,1 a 13 mm");
+    expect(rangeText(input, "mm", plain)).toBe("0,1 a 13 mm");
   });
 });

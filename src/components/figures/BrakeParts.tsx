@@ -43,7 +43,7 @@ export default function BrakeParts() {
       <Note to={spot(258, 170)} from={spot(308, 130)} lines={texts.sheet} />
       <Note to={spot(252, 188)} from={spot(262, 232)} lines={texts.leaf} />
       <Note to={hinge} from={spot(226, 268)} lines={texts.hinge} />
-      <Note to={spot(322, 216)} from={spot(322, 232)} lines={texts.handle} anchor="middle" />
+      <Note to={spot(322, 216)} from={spot(322, 246)} lines={texts.handle} anchor="middle" />
       <Note to={spot(154, 198)} from={spot(154, 222)} lines={texts.bed} anchor="middle" />
       <Note to={ball} from={spot(48, 224)} lines={texts.counterweight} anchor="middle" />
     </Paper>

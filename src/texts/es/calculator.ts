@@ -21,7 +21,7 @@ export const calculator: typeof english = {
   },
   removeRow: (row, list) => `Quitar la fila ${row} de ${list}`,
   addRow: (list) => `Añadir a ${list}`,
-  range: (from, to) => `de ${from} a ${to}`,
+  range: (from, to) => `${from} a ${to}`,
   rangeAbove: (from, to) => `más de ${from}, hasta ${to}`,
   keptAs: (text) => `guardado como ${text}`,
   strays: "Omitir lo que aquí no se conoce",
