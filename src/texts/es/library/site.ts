@@ -18,6 +18,7 @@ export const site: Readonly<Record<string, string>> = {
   Safety: "Seguridad",
   Glossary: "Glosario",
   Assignments: "Tareas",
+  "Links and course pages": "Enlaces y páginas de curso",
   "Shop display": "Pantalla del taller",
   "Gauge numbers": "Números de calibre",
   Metals: "Metales",
