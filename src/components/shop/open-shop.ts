@@ -55,5 +55,5 @@ export function readShopText(
   }
   for (const { path, message } of first.faults.slice(0, mostFaults)) fault(path, message);
   const unsaid = first.faults.length - mostFaults;
-  return { filled: [], faults: [...faults.map(faultLine), ...(unsaid > 0 ? [`And ${unsaid} more.`] : [])] };
+  return { filled: [], faults: [...faults.map(faultLine), ...(unsaid > 0 ? [texts.moreFaults(unsaid)] : [])] };
 }

@@ -47,6 +47,7 @@ export const shop = {
     savedLastUsable: "Saved the last state that can be used: the values marked below are not in the file.",
     tooLong: (characters: number, most: number) => `The file has ${characters} characters; allowed is up to ${most}.`,
     fault: (line: number, place: string, message: string) => `Line ${line}${place === "" ? "" : `, ${place}`}: ${message}`,
+    moreFaults: (unsaid: number) => `And ${unsaid} more.`,
     /** Within the file that is saved. */
     savedOn: (date: string) => `This shop, saved on ${date} from the handbook's own form.`,
     notFilledIn: (names: readonly string[]) => `Not filled in yet: ${names.join(", ")}`,
