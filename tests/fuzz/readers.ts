@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dataFilePaths, loadCatalogue } from "../../src/catalogue/load.ts";
 import { readSettings, settingsShelf } from "../../src/components/display/settings.ts";
+import { assignmentShelf, findKept, planShelf } from "../../src/components/kept/kept-list.ts";
 import { PackedAddressError, pack, unfolded } from "../../src/components/packed.ts";
-import { findPlans, planShelf } from "../../src/components/plan/plan-shelf.ts";
 import { bendShelf, shopShelf } from "../../src/components/shop/device.ts";
 import { readShopText } from "../../src/components/shop/open-shop.ts";
 import { asideShop, deviceShop, findBends, findShop } from "../../src/components/shop/shelf.ts";
@@ -101,14 +101,17 @@ const keptTexts: Readonly<Record<string, readonly string[]>> = {
     JSON.stringify({ version: 1, changed: today, own: "x", file: fileOf(catalogue.shop), draft: fileOf(catalogue.shop) }),
   ],
   [bendShelf]: [JSON.stringify({ version: 1, bends: (fileOf(catalogue.shop).bends as unknown[]) ?? [] })],
-  [planShelf]: [JSON.stringify({ version: 1, plans: planQueries.map((query) => ({ name: "P", kept: today, query })) })],
+  [planShelf.key]: [JSON.stringify({ version: 1, plans: planQueries.map((query) => ({ name: "P", kept: today, query })) })],
+  [assignmentShelf.key]: [
+    JSON.stringify({ version: 1, assignments: assignQueries.map((query) => ({ name: "A", kept: today, query })) }),
+  ],
   [settingsShelf]: [JSON.stringify({ idle: 90, units: "mm", site: "https://shop.example/handbook/" })],
 };
 
 /** Reads everything that is kept, and looks whether the text that was there still is, under whatever name. */
 function readKept(key: string, text: string): string[] {
   const store = fakeStore({ [key]: text });
-  const found = [findShop(store), findBends(store), findPlans(store)];
+  const found = [findShop(store), findBends(store), findKept(store, planShelf), findKept(store, assignmentShelf)];
   asideShop(store);
   deviceShop(store, catalogue);
   readSettings(key === settingsShelf ? text : null, "");
