@@ -22,15 +22,7 @@ export function OpenAssignment({ label }: { readonly label: string }) {
     input.value = "";
   };
   return (
-    <form
-      class="open-assignment needs-script"
-      autocomplete="off"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        void open(link);
-      }}
-    >
+    <form class="open-assignment needs-script" autocomplete="off" noValidate onSubmit={(event) => event.preventDefault()}>
       <label for="open-link">{label}</label>
       <textarea
         id="open-link"
@@ -41,7 +33,8 @@ export function OpenAssignment({ label }: { readonly label: string }) {
         onInput={(event) => setLink(event.currentTarget.value)}
       />
       <div class="actions">
-        <button type="submit" class="button first">
+        {/* No submit button: pressed before the page is awake it would load the page anew. */}
+        <button type="button" class="button first" onClick={() => void open(link)}>
           {task.openButton}
         </button>
         <label class="button open-file">
