@@ -3,8 +3,8 @@ import type { Assignment } from "../../lib/assign/definition.ts";
 import type { CodesRead } from "../../lib/assign/read-codes.ts";
 import { resultsCsv } from "../../lib/assign/results-csv.ts";
 import { answers as words } from "../../texts/en/answers.ts";
+import { fileName } from "../assign/file-name.ts";
 import { saveFile } from "../plan/save-file.ts";
-import { fileName } from "./file-name.ts";
 
 interface Props {
   readonly assignment: Assignment;
@@ -90,7 +90,9 @@ export function CodesForm({ assignment, students, text, codes, change }: Props) 
           <div class="actions not-on-paper">
             <button
               type="button"
-              onClick={() => saveFile(fileName(assignment.title, "results"), "text/csv", resultsCsv(assignment, students, codes))}
+              onClick={() =>
+                saveFile(fileName(`${assignment.title} results`, "csv"), "text/csv", resultsCsv(assignment, students, codes))
+              }
             >
               {words.saveResults}
             </button>

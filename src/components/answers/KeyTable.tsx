@@ -6,9 +6,9 @@ import { answerText } from "../../lib/assign/tolerance.ts";
 import { safeTabs } from "../../lib/csv.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { answers as words } from "../../texts/en/answers.ts";
+import { fileName } from "../assign/file-name.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { saveFile } from "../plan/save-file.ts";
-import { fileName } from "./file-name.ts";
 
 interface Props {
   readonly title: string;
@@ -42,7 +42,10 @@ export function KeyTable({ title, rows, view, results }: Props) {
       ) : (
         <>
           <div class="actions not-on-paper">
-            <button type="button" onClick={() => saveFile(fileName(title, "answers"), "text/csv", answerKeyCsv(rows, view))}>
+            <button
+              type="button"
+              onClick={() => saveFile(fileName(`${title} answers`, "csv"), "text/csv", answerKeyCsv(rows, view))}
+            >
               {words.saveKey}
             </button>
             <CopyButton text={() => safeTabs(answerKeyCells(rows, view))}>{words.copyKey}</CopyButton>
