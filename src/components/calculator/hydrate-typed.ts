@@ -1,6 +1,6 @@
 import { hydrate, type VNode } from "preact";
 
-type Control = HTMLInputElement | HTMLSelectElement;
+type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 
 interface Typed {
   readonly control: Control;
@@ -9,7 +9,7 @@ interface Typed {
 
 /** What was typed and chosen while the page was only read: hydration would put the start values back. */
 function typedEarly(root: HTMLElement): Typed[] {
-  return [...root.querySelectorAll<Control>("input, select")].flatMap((control) => {
+  return [...root.querySelectorAll<Control>("input, select, textarea")].flatMap((control) => {
     const first =
       control instanceof HTMLSelectElement
         ? [...control.options].find((option) => option.defaultSelected)?.value
@@ -19,9 +19,9 @@ function typedEarly(root: HTMLElement): Typed[] {
 }
 
 function typeAgain({ control, value }: Typed): void {
-  const caret = control instanceof HTMLInputElement ? control.selectionStart : null;
+  const caret = control instanceof HTMLSelectElement ? null : control.selectionStart;
   control.value = value;
-  if (control instanceof HTMLInputElement) control.setSelectionRange(caret, caret);
+  if (!(control instanceof HTMLSelectElement)) control.setSelectionRange(caret, caret);
   control.dispatchEvent(new Event(control instanceof HTMLSelectElement ? "change" : "input", { bubbles: true }));
   if (control !== document.activeElement) control.dispatchEvent(new FocusEvent("blur"));
 }
