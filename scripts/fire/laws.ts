@@ -36,6 +36,8 @@ type Line = readonly [
 
 const oneLeg = [{ leg: "40mm", angle: "90deg", way: "up" }];
 const neutral = { method: "neutral-line" };
+/** Trial pieces correct the formula, and by more where they contradict it. */
+const untried = { trials: [] };
 
 const lines: readonly Line[] = [
   ["length-reader", "value", "mm inch", "grows", "a longer length is longer in every unit"],
@@ -84,10 +86,10 @@ const lines: readonly Line[] = [
   ["rolled-blank", "diameter arc seam", "blank", "grows", "length of an arc at mid-thickness, and the seam"],
   ["rolled-blank", "thickness", "blank", "grows", "the middle lies further out than the inside", { measured: "inside" }],
   ["rolled-blank", "thickness", "blank", "falls", "the middle lies further in than the outside", { measured: "outside" }],
-  ["roll-setting", "radius", "rearRollRise", "falls", "a gentler curve needs less of the rear roll"],
-  ["roll-setting", "radius", "loadedRadius", "grows", "springback formula, Gardiner 1957"],
-  ["roll-setting", "yield", "loadedRadius", "falls", "stronger sheet springs back more, so it is rolled tighter"],
-  ["roll-setting", "yield", "rearRollRise", "grows", "stronger sheet springs back more, so it is rolled tighter"],
+  ["roll-setting", "radius", "rearRollRise", "falls", "a gentler curve needs less of the rear roll", untried],
+  ["roll-setting", "radius", "loadedRadius", "grows", "springback formula, Gardiner 1957", untried],
+  ["roll-setting", "yield", "loadedRadius", "falls", "stronger sheet springs back more, so it is rolled tighter", untried],
+  ["roll-setting", "yield", "rearRollRise", "grows", "stronger sheet springs back more, so it is rolled tighter", untried],
   ["roll-setting", "screwPitch", "turns", "falls", "turns = rise / pitch"],
   ["cone-blank", "height", "outerRadius innerRadius", "grows", "slant = √(h² + ((D − d)/2)²), R = slant · D/(D − d)"],
   ["cone-blank", "height", "sectorAngle", "falls", "angle = 360° (D − d)/(2 slant)"],
