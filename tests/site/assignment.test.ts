@@ -159,6 +159,8 @@ test("two students get other numbers, slips are told, codes say who is done", { 
   await page.getByRole("button", { name: "Yes, forget it" }).click();
   await page.getByLabel("Your student id").waitFor();
   await page.reload();
+  // The other student's work is what this device holds of the task now.
+  await page.getByRole("button", { name: /Not you/ }).click();
   await enter(page, "zoë öz");
   expect(await page.locator(".task-code").count()).toBe(0);
   expect(await page.getByLabel(/^I expect for blank length/).inputValue()).toBe("");

@@ -54,7 +54,7 @@ export function KeyTable({ title, rows, view, results }: Props) {
             </button>
           </div>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where it is too wide, and must do so from the keyboard */}
-          <section class="table-frame" tabIndex={0} aria-label={words.keyTitle}>
+          <section class="table-frame" tabIndex={0} aria-label={words.keyTable}>
             <table>
               <thead>
                 <tr>

@@ -56,6 +56,7 @@ export const answers = {
 
   // The table
   keyTitle: "Numbers and answers",
+  keyTable: "Table of every student",
   keyEmpty: "Every student’s numbers and answers stand here once the class list is pasted.",
   keyProblem: "No numbers",
   student: "Student",
