@@ -59,6 +59,7 @@ export const cautionsSchema = entries(
   group({
     title: words,
     text: words,
+    ask: words.optional(),
     appliesTo: z.array(z.enum([...trades, "all"])).min(1),
     source: words,
     seen,

@@ -2,7 +2,7 @@ import type { Catalogue } from "../lib/catalogue.ts";
 import { packGaugeRows } from "./gauge-rows.ts";
 
 /** What only the pages made at build show: they have the whole catalogue. */
-const leftOut: ReadonlySet<string> = new Set(["note", "printed", "rule", "edition", "where", "address"]);
+const leftOut: ReadonlySet<string> = new Set(["note", "ask", "printed", "rule", "edition", "where", "address"]);
 
 /** Far below a tenth of a micrometre for any sheet, and none of the tails of binary arithmetic. */
 const significantDigits = 9;

@@ -188,6 +188,8 @@ export interface Caution {
   readonly id: string;
   readonly title: string;
   readonly text: string;
+  /** What a student is asked before starting; a good answer has what the text says. */
+  readonly ask?: string;
   readonly appliesTo: readonly (Trade | "all")[];
   readonly source: string;
   readonly seen: Seen;

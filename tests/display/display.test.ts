@@ -3,12 +3,13 @@ import { loadCatalogue } from "../../src/catalogue/load.ts";
 import { cardsOf } from "../../src/components/display/cards.ts";
 import { inputOf, otherInputs, textOf, withText } from "../../src/components/display/fields.ts";
 import { limitsOf } from "../../src/components/display/limits.ts";
-import { machineIds, machines, machinesOf } from "../../src/components/display/machines.ts";
+import { machines, machinesOf } from "../../src/components/display/machines.ts";
 import { isOnlyHere, phoneAddress } from "../../src/components/display/phone.ts";
 import { idleTimes, readSettings, usual } from "../../src/components/display/settings.ts";
 import { longestPiece, pieces, shortName } from "../../src/components/display/words.ts";
 import { rawFromAddress } from "../../src/lib/address.ts";
 import { worksheetById } from "../../src/lib/registry.ts";
+import { machineCautions, machineIds } from "../../src/lib/shop/machine-cautions.ts";
 import { runWorksheet, type Worksheet } from "../../src/lib/worksheet.ts";
 
 const catalogue = loadCatalogue();
@@ -27,8 +28,8 @@ describe.each(machineIds)("%s", (id) => {
   test("has fields, answers and cautions that exist", () => {
     for (const field of machine.fields) expect(inputOf(sheet.inputs, field).label).toMatch(/\w/);
     for (const key of machine.shows) expect(Object.keys(sheet.outputs)).toContain(key);
-    for (const caution of machine.cautions) expect(Object.keys(catalogue.cautions)).toContain(caution);
-    expect(machine.cautions).toContain("defer-to-manual");
+    for (const caution of machineCautions[id]) expect(Object.keys(catalogue.cautions)).toContain(caution);
+    expect(machineCautions[id]).toContain("defer-to-manual");
   });
 
   test("has an answer with the values it begins with", () => {

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Catalogue, Caution } from "../../lib/catalogue.ts";
 import type { Raw } from "../../lib/inputs.ts";
 import { type LengthView, lengthViews } from "../../lib/quantity/format.ts";
+import { type MachineId, machineCautions, machineIds } from "../../lib/shop/machine-cautions.ts";
 import { useTexts } from "../../texts/context.ts";
 import { display } from "../../texts/en/display.ts";
 import { lengths } from "../../texts/en/lengths.ts";
@@ -10,7 +11,7 @@ import type { CalculateProps } from "./Calculate.tsx";
 import { Cautions } from "./Cautions.tsx";
 import type { Idle } from "./idle.ts";
 import { watchIdle } from "./idle.ts";
-import { type MachineId, machineIds, machines } from "./machines.ts";
+import { machines } from "./machines.ts";
 import { Picture } from "./Picture.tsx";
 import { SettingsForm } from "./SettingsForm.tsx";
 import { idleTimes, type Settings } from "./settings.ts";
@@ -205,7 +206,7 @@ export function Display(props: DisplayProps) {
 
   const { at, tab } = view;
   const nextUnits = lengthViews[(lengthViews.indexOf(units) + 1) % lengthViews.length] ?? "mm";
-  const own = machines[at].cautions.flatMap((id) => cautions[id] ?? []);
+  const own = machineCautions[at].flatMap((id) => cautions[id] ?? []);
   const [worst] = own;
   return (
     <div class="screen">

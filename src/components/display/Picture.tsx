@@ -1,4 +1,4 @@
-import type { MachineId } from "./machines.ts";
+import type { MachineId } from "../../lib/shop/machine-cautions.ts";
 
 /** Each place as a few scribed lines, 100 by 100: what the sheet does there. Drawn for these pages. */
 const lines: Readonly<Record<MachineId | "mark", readonly [bright: string, thin: string]>> = {

@@ -1,10 +1,11 @@
 import type { Catalogue, Caution } from "../../lib/catalogue.ts";
 import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+import { machineCautions } from "../../lib/shop/machine-cautions.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
 import { sheetMass } from "../../lib/stock/sheet-mass.ts";
 import { display } from "../../texts/en/display.ts";
 import { type Limit, limitsOf } from "./limits.ts";
-import { machines, machinesOf } from "./machines.ts";
+import { machinesOf } from "./machines.ts";
 import { pieces, shortName } from "./words.ts";
 
 /** What the screen shows while nobody is there: facts of the handbook and of this shop, one at a time. */
@@ -75,7 +76,7 @@ export function cardsOf(catalogue: Catalogue, cautions: Cautions, view: LengthVi
     }),
   );
   const warnings = ids.flatMap((id): Card[] => {
-    const caution = cautions[machines[id].cautions[0] ?? ""];
+    const caution = cautions[machineCautions[id][0] ?? ""];
     return caution
       ? [{ kind: "caution", title: caution.title, lines: [], text: pieces(caution.text, mostLetters)[0] ?? "" }]
       : [];

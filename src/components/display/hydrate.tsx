@@ -1,9 +1,10 @@
 import { hydrate, render } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
+import type { MachineId } from "../../lib/shop/machine-cautions.ts";
 import { keepOffline, type NewVersion } from "../../offline/register.ts";
 import { hasDeviceShop, watchDeviceShop } from "../shop/device.ts";
 import { type Cautioned, Display, type Facts } from "./Display.tsx";
-import { type MachineId, machinesOf } from "./machines.ts";
+import { machinesOf } from "./machines.ts";
 import { readSettings, type Settings, settingsShelf } from "./settings.ts";
 
 /** Brings the display to life. */

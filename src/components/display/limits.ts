@@ -3,8 +3,8 @@ import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
 import { atLeast, atMost, phraseText } from "../../lib/quantity/phrase.ts";
 import type { Quantity } from "../../lib/quantity/units.ts";
 import { carriedRatings } from "../../lib/shop/carry-over.ts";
+import type { MachineId } from "../../lib/shop/machine-cautions.ts";
 import { display } from "../../texts/en/display.ts";
-import type { MachineId } from "./machines.ts";
 import { shortName } from "./words.ts";
 
 export interface Limit {

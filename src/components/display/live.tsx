@@ -1,11 +1,11 @@
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import type { MachineId } from "../../lib/shop/machine-cautions.ts";
 import { useTexts } from "../../texts/context.ts";
 import { display } from "../../texts/en/display.ts";
 import { cardsOf } from "./cards.ts";
 import type { Cautioned, Facts } from "./Display.tsx";
 import { type Limit, limitsOf, notesOf } from "./limits.ts";
-import type { MachineId } from "./machines.ts";
 
 /** What is shown from the catalogue: limits of a machine, and the cards of the screen at rest. */
 

@@ -107,7 +107,7 @@ export function PlanSheet({ plan, view, markingMethods, words, query }: SheetPro
           order={plan.order && "steps" in plan.order ? plan.order.steps : undefined}
         />
 
-        <TakeAlong sheet={async () => fullSize(plan)} view={view} />
+        <TakeAlong sheet={async () => fullSize(plan)} view={view} query={query} />
         <PracticeTables plan={plan} view={view} />
         <CutList plan={plan} view={view} />
         <BlanksLink part={part} cuts={plan.cuts} />

@@ -95,7 +95,11 @@ export function RolledSheet({ plan, view, markingMethods, words, query }: SheetP
           </figure>
         </div>
 
-        <TakeAlong sheet={async () => (await import("../../lib/part/rolled/full-size.ts")).rolledFullSize(plan)} view={view} />
+        <TakeAlong
+          sheet={async () => (await import("../../lib/part/rolled/full-size.ts")).rolledFullSize(plan)}
+          view={view}
+          query={query}
+        />
         <CutList plan={plan} view={view} {...(sheet.sector && { after: texts.cuts.sector })} />
         <BlanksLink part={part} cuts={plan.cuts} />
 

@@ -1,6 +1,7 @@
 import { useRef } from "preact/hooks";
 import type { FullSize } from "../../lib/part/drawing.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { url } from "../../site/url.ts";
 import { useTexts } from "../../texts/context.ts";
 import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { saveFile } from "./save-file.ts";
@@ -15,7 +16,16 @@ function fileName(name: string, ending: string): string {
 }
 
 /** What the flat layout is good for away from this page; few want it, so it is fetched when it is asked for. */
-export function TakeAlong({ sheet, view }: { readonly sheet: () => Promise<FullSize>; readonly view: LengthView }) {
+export function TakeAlong({
+  sheet,
+  view,
+  query,
+}: {
+  readonly sheet: () => Promise<FullSize>;
+  readonly view: LengthView;
+  /** The query of the plan's address. */
+  readonly query: string;
+}) {
   const texts = useTexts(planSheet);
   const opener = useRef<HTMLButtonElement>(null);
   const open = async () => {
@@ -35,6 +45,9 @@ export function TakeAlong({ sheet, view }: { readonly sheet: () => Promise<FullS
       <button type="button" onClick={() => void download()}>
         {texts.downloadFlat}
       </button>
+      <a class="button" href={`${url("/sign-off/")}${query === "" ? "" : `?${query}`}`}>
+        {texts.signOff}
+      </a>
     </div>
   );
 }

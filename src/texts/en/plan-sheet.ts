@@ -68,6 +68,7 @@ export const planSheet = {
   },
 
   printTemplate: "Print template 1:1",
+  signOff: "Sign-off sheet: machines, cautions, questions",
   downloadFlat: "Download flat drawing (SVG, true mm)",
 
   cuts: {

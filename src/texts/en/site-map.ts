@@ -14,6 +14,10 @@ export const siteMap = {
     title: "Plan a part",
     about: "From a drawing to a blank with every scribe line, hole and check, on one sheet of paper.",
   },
+  "/sign-off/": {
+    title: "Sign-off sheet",
+    about: "The machines that a plan uses, with their cautions and what is asked before starting, for a signature.",
+  },
   "/sheet/": {
     title: "Cut plan",
     about: "Many blanks out of stock sheets and offcuts: as few sheets as possible, every stop setting in order.",

@@ -9,6 +9,7 @@ export const site: Readonly<Record<string, string>> = {
   Furnace: "Horno",
   "Plan a part": "Planear una pieza",
   "Cut plan": "Plan de corte",
+  "Sign-off sheet": "Hoja de autorización",
   "This shop": "Este taller",
   "On this device": "En este dispositivo",
   Tables: "Tablas",
