@@ -103,9 +103,9 @@ export function SignOff({ catalogue, cautions, raw, isExample, damage = "", exam
         </p>
       </div>
 
-      <article class="sign-off-sheet" aria-label={texts.sheetOf(part.name)}>
+      <article class="sign-off-sheet" aria-label={texts.sheetOf(part.name || texts.withoutName)}>
         <header>
-          <h2>{part.name || texts.withoutName}</h2>
+          <h2>{texts.sheetOf(part.name || texts.withoutName)}</h2>
           <p class="copy-name">{texts.copy[copy]}</p>
           <dl>
             <div>
