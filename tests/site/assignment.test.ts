@@ -1,16 +1,13 @@
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import type { FrameLocator, Page } from "playwright-core";
-import { describe, inject } from "vitest";
+import { describe } from "vitest";
 import { sidewaysOverflow, smallControls } from "../../scripts/browser/layout.ts";
-import { serve } from "../../scripts/server.ts";
 import { pack } from "../../src/components/packed.ts";
 import { assignmentQuery } from "../../src/lib/assign/address.ts";
 import { assignmentFile } from "../../src/lib/assign/file.ts";
 import { ownQuestion } from "../../src/lib/assign/own-question.ts";
 import { resultCode } from "../../src/lib/assign/result-code.ts";
 import { bracket, catalogue, worksheetById } from "../assign/shared.ts";
+import { serveCoursePage } from "./course-page.ts";
 import { whenKept } from "./editions.ts";
 import { accessibilityFaults, address, expect, type Open, test } from "./harness.ts";
 
@@ -229,32 +226,30 @@ describe("the narrowest screen", () => {
 test("a task works in the frame of a course page on another host, which learns its height", { timeout: 3 * minutes }, async ({
   open,
 }) => {
-  const folder = await mkdtemp(join(tmpdir(), "course-page-"));
-  // The script is the one that the page of a calculator documents.
-  await writeFile(
-    join(folder, "index.html"),
-    `<!doctype html><html lang="en"><title>Week 3</title><link rel="icon" href="data:,"><main><h1>Week 3</h1>
-<iframe src="${address("/task/")}?${query.replaceAll("&", "&amp;")}" title="Task" width="700" height="300"></iframe></main>
+  const page = await open("/task/");
+  // The script is the one that `embed-height.ts` documents.
+  const course = await serveCoursePage(
+    `<iframe src="${address("/task/")}?${query.replaceAll("&", "&amp;")}" title="Task" width="700" height="300"></iframe>
 <script>addEventListener("message", ({ data, source }) => {
   if (data?.type !== "flat-to-formed:height") return;
   for (const frame of document.querySelectorAll("iframe"))
     if (frame.contentWindow === source) Object.assign(frame, { height: data.height, id: data.id });
-});</script></html>`,
+});</script>`,
   );
-  const course = await serve({ folder, base: inject("base"), port: 0 });
   try {
-    const page = await open("/", { at: course.origin, expectProblems: /request to another host/ });
-    const frame = page.frameLocator("iframe");
+    const around = await page.context().newPage();
+    await around.goto(course.address);
+    const frame = around.frameLocator("iframe");
     await enter(frame, "s-1001");
-    await expect.poll(async () => Number(await page.locator("iframe#task").getAttribute("height"))).toBeGreaterThan(1200);
+    await expect.poll(async () => Number(await around.locator("iframe#task").getAttribute("height"))).toBeGreaterThan(1200);
     await expect
       .poll(() => frame.locator("html").evaluate((root) => root.scrollHeight - root.clientHeight))
       .toBeLessThanOrEqual(0);
-    await page.reload();
-    await expect.poll(() => frame.locator(".task-student").textContent()).toContain("s-1001");
+    // This browser gives a frame of another site no storage: the page says so, and where the task can be kept.
+    await expect.poll(() => frame.locator("a", { hasText: "tab of its own" }).count()).toBe(1);
+    expect(await frame.locator(".task-page").textContent()).not.toContain("stays in this browser");
   } finally {
     await course.close();
-    await rm(folder, { recursive: true });
   }
 });
 

@@ -9,7 +9,7 @@ interface Props {
   forget(): void;
 }
 
-const troubles = { off: words.keptOff, newer: words.keptNewer, unreadable: words.keptUnreadable } as const;
+const troubles = { newer: words.keptNewer, unreadable: words.keptUnreadable } as const;
 
 /** What this device keeps, and how to be rid of it. */
 export function Kept({ trouble, kept, forget }: Props) {
@@ -17,9 +17,8 @@ export function Kept({ trouble, kept, forget }: Props) {
   return (
     <section class="task-kept not-on-paper" aria-labelledby="task-kept">
       <h2 id="task-kept">{words.keptTitle}</h2>
-      {trouble && <p class="message">{troubles[trouble.why]}</p>}
-      {!trouble && !kept && <p class="message">{words.keptOff}</p>}
-      <p>{words.kept}</p>
+      {trouble && trouble.why !== "off" && <p class="message">{troubles[trouble.why]}</p>}
+      {kept && <p>{words.kept}</p>}
       {asking ? (
         <fieldset class="forget">
           <legend>{words.forgetSure}</legend>
@@ -38,5 +37,19 @@ export function Kept({ trouble, kept, forget }: Props) {
         </button>
       )}
     </section>
+  );
+}
+
+/** Says that nothing is kept; a frame in a page of another site is often refused what a tab is given. */
+export function NotKept() {
+  return (
+    <p class="message not-on-paper" role="status">
+      {words.keptOff}{" "}
+      {parent !== window && (
+        <a href={location.href} target="_blank" rel="noopener">
+          {words.ownTab}
+        </a>
+      )}
+    </p>
   );
 }

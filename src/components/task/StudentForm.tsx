@@ -6,11 +6,13 @@ import { task as words } from "../../texts/en/task.ts";
 interface Props {
   /** The id this device knows already. */
   readonly first: string;
+  /** Whether this browser keeps anything for the page. */
+  readonly keeps: boolean;
   choose(student: string): void;
 }
 
 /** Asks for the id that decides the numbers. */
-export function StudentForm({ first, choose }: Props) {
+export function StudentForm({ first, keeps, choose }: Props) {
   const [id, setId] = useState(first);
   const [problem, setProblem] = useState("");
   const submit = () => {
@@ -61,7 +63,9 @@ export function StudentForm({ first, choose }: Props) {
           {words.whoButton}
         </button>
       </div>
-      <p>{words.whoPrivate}</p>
+      <p>
+        {words.whoPrivate} {keeps && words.whoKept}
+      </p>
     </form>
   );
 }

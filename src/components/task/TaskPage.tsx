@@ -6,7 +6,7 @@ import { task as words } from "../../texts/en/task.ts";
 import { deviceStore } from "../shop/shelf.ts";
 import { unitsView, watchUnits } from "../units.ts";
 import { standing } from "./answers.ts";
-import { Kept } from "./Kept.tsx";
+import { Kept, NotKept } from "./Kept.tsx";
 import type { Sheets } from "./load-sheets.ts";
 import { ResultCode } from "./ResultCode.tsx";
 import { StudentForm } from "./StudentForm.tsx";
@@ -37,7 +37,7 @@ export function TaskPage({ assignment, sheets, root, explained }: Props) {
   /** Who worked on this very task last; somebody who worked on another is only proposed. */
   const [task, setTask] = useState<KeptTask | undefined>(() => tasks.find((each) => each.mark === mark));
   const [proposed, setProposed] = useState(tasks[0]?.student ?? "");
-  const [kept, setKept] = useState(true);
+  const [kept, setKept] = useState(found.trouble?.why !== "off");
   const [view, setView] = useState(unitsView);
   useEffect(() => watchUnits(() => setView(unitsView())), []);
 
@@ -68,7 +68,8 @@ export function TaskPage({ assignment, sheets, root, explained }: Props) {
     return (
       <>
         {head}
-        <StudentForm first={proposed} choose={choose} />
+        {!kept && <NotKept />}
+        <StudentForm first={proposed} keeps={kept} choose={choose} />
       </>
     );
 
@@ -101,6 +102,7 @@ export function TaskPage({ assignment, sheets, root, explained }: Props) {
           {words.another}
         </button>
       </div>
+      {!kept && <NotKept />}
       <p class="help">
         {questions.some(({ given }) => given.some(({ own }) => own)) && `${words.ownNote} `}
         {words.lengthHelp}

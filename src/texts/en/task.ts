@@ -35,7 +35,8 @@ export const task = {
     "As your instructor has it in the list: a number, a user name or your name. Capitals and extra spaces make no difference.",
   whoButton: "Show my numbers",
   whoPrivate:
-    "Your numbers are made on this device, from the name of the course and your id. Nothing is sent anywhere: not the id, not your answers. This browser keeps both, so that you can go on later.",
+    "Your numbers are made on this device, from the name of the course and your id. Nothing is sent anywhere: not the id, not your answers.",
+  whoKept: "This browser keeps both, so that you can go on later.",
   worksHere: (student: string) => `Numbers for ${student}`,
   numbersProblem: (student: string, problem: string) =>
     `There are no numbers for ${student}: ${problem} Tell your instructor; the assignment needs another range.`,
@@ -94,6 +95,7 @@ export const task = {
   keptTitle: "Kept on this device",
   kept: "What you enter stays in this browser until you forget it here. On a shared computer, forget it when you have handed in your code.",
   keptOff: "This browser keeps nothing for this page: hand in your code before you leave it.",
+  ownTab: "Open the task in a tab of its own, where it can be kept",
   keptNewer: "What this browser keeps comes from newer pages than these. It is left as it is; load the page again.",
   keptUnreadable: "What this browser kept for this page could not be read. It was put aside, not deleted.",
   forget: "Forget my answers here",
