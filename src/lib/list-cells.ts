@@ -5,7 +5,6 @@ export function dividerOf(text: string): string | undefined {
 
 /** Cells of one line of a pasted list; quotes as in CSV. */
 export function cellsOf(line: string, divider = dividerOf(line)): string[] {
-  if (divider === undefined) return [line.trim()];
   const cells: string[] = [];
   let cell = "";
   let quoted = false;

@@ -11,7 +11,6 @@ import type { CalculateProps } from "./Calculate.tsx";
 import { Cautions } from "./Cautions.tsx";
 import type { Idle } from "./idle.ts";
 import { watchIdle } from "./idle.ts";
-import { machines } from "./machines.ts";
 import { Picture } from "./Picture.tsx";
 import { SettingsForm } from "./SettingsForm.tsx";
 import { idleTimes, type Settings } from "./settings.ts";

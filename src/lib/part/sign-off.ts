@@ -306,6 +306,9 @@ export type Signed = { readonly plan: Plan } | { readonly rolled: RolledPlan };
  * The machines and hand tools that a plan uses, in the order of the work, each with what a student must be able to answer
  * before starting. What a machine takes is its plate carried over to the metal of the part; which questions are asked is
  * common practice.
+ *
+ * @param signed - a plan of a folded part, with the order of its bends where it is known, or one of a rolled part
+ * @throws Error when no rating is carried over to the metal, which every metal of the catalogue has
  */
 export function signOff(signed: Signed, catalogue: Data): Station[] {
   const work: Work = "plan" in signed ? signed.plan : signed.rolled;
