@@ -8,7 +8,7 @@ export default defineConfig({
     globalSetup: ["tests/site/global-setup.ts"],
     testTimeout: 120_000,
     hookTimeout: 60_000,
-    expect: { poll: { timeout: 10_000 } },
+    expect: { poll: { timeout: 30_000 } },
     maxWorkers: 2,
   },
 });
