@@ -7,7 +7,7 @@ const digits = "0123456789";
 const fences = "()[]|/⌈⌉";
 /** Parts that KaTeX stacks when no face has a fence tall enough. */
 const fenceParts = "⎛⎜⎝⎞⎟⎠⎡⎢⎣⎤⎥⎦∣";
-const greekSmall = "αβγδεθμπρστφϕω";
+const greekSmall = "αβγδεηθμπρστφϕω";
 const signs = ".,:%+−±×⋅·=≠≈<>≤≥→′°∘…-'";
 
 export const faces: Readonly<Record<string, string>> = {
