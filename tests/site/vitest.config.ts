@@ -9,6 +9,8 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 60_000,
     expect: { poll: { timeout: 30_000 } },
+    // A browser on a busy machine now and then misses its moment, most of all a worker's change; a fault that is there fails twice.
+    retry: 1,
     maxWorkers: 2,
   },
 });
