@@ -150,7 +150,7 @@ function table(rows: readonly Row[]): string {
 
 async function run(): Promise<boolean> {
   if (!existsSync(join(folder, "index.html"))) throw new Error(`There is no built site in ${folder}: run npm run build first`);
-  const server = await serve({ folder, base, port: 0 });
+  const server = await serve({ folder, base, port: 0, headersOnce: true });
   const browser = await launchBrowser();
   const addressOf = (path: string) => server.origin + base.slice(0, -1) + path;
   const rows: Row[] = [];

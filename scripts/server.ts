@@ -4,7 +4,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { extname, join, resolve, sep } from "node:path";
 import { promisify } from "node:util";
 import { gzip } from "node:zlib";
-import { headersFor } from "./build/policy.ts";
+import { cacheHeader, headersFor } from "./build/policy.ts";
 
 const compress = promisify(gzip);
 
@@ -47,6 +47,11 @@ export interface Place {
   readonly host?: string;
   /** 0: any free port. */
   readonly port: number;
+  /**
+   * The policy and its like with pages alone: as they weigh over HTTP/2, where a header that repeats is sent once. This
+   * server speaks HTTP/1.1, which sends it with every file.
+   */
+  readonly headersOnce?: boolean;
 }
 
 async function isFile(path: string): Promise<boolean> {
@@ -60,7 +65,7 @@ async function isFile(path: string): Promise<boolean> {
  * Serves a built site the way a static host should: gzip, an entity tag for everything, and the headers of scripts/build/policy.ts.
  * Files are read again when they change, so that a rebuild needs no restart.
  */
-export async function serve({ folder, base, host = "127.0.0.1", port }: Place): Promise<Serving> {
+export async function serve({ folder, base, host = "127.0.0.1", port, headersOnce = false }: Place): Promise<Serving> {
   const top = resolve(folder);
   const known = new Map<string, { changed: number; sent: Sent }>();
 
@@ -71,14 +76,16 @@ export async function serve({ folder, base, host = "127.0.0.1", port }: Place): 
     const body = await readFile(path);
     const type = types[extname(path)] ?? "application/octet-stream";
     const tag = `"${createHash("sha256").update(body).digest("base64url").slice(0, 16)}"`;
-    const sent = { body, type, tag, ...(compressible.test(type) ? { zipped: await compress(body) } : {}) };
+    const sent = { body, type, tag, ...(compressible.test(type) ? { zipped: await compress(body, { level: 9 }) } : {}) };
     known.set(path, { changed, sent });
     return sent;
   }
 
   /** @param path - below the path of the site: what the headers go by */
   function send(request: IncomingMessage, response: ServerResponse, status: number, sent: Sent, path: string): void {
-    for (const [name, value] of Object.entries(headersFor(path))) response.setHeader(name, value);
+    const isPage = sent.type.startsWith("text/html");
+    for (const [name, value] of Object.entries(headersFor(path)))
+      if (isPage || !headersOnce || name === cacheHeader) response.setHeader(name, value);
     response.setHeader("ETag", sent.tag);
     response.setHeader("Vary", "Accept-Encoding");
     if (status === 200 && request.headers["if-none-match"] === sent.tag) {

@@ -69,6 +69,9 @@ function Main({ shown, output, value }: { shown: Shown; output: Output; value: u
   );
 }
 
+/** More columns than this do not fit beside one another in a calculator. */
+const mostColumns = 6;
+
 function ListTable({ output, value, view }: { output: ListOutput; value: unknown; view: LengthView }) {
   const language = useLanguage();
   const texts = useTexts(calculator);
@@ -87,7 +90,7 @@ function ListTable({ output, value, view }: { output: ListOutput; value: unknown
     return <>{column ? rows.map((row) => outputText(column, row, view, language)).join(", ") || texts.none : ""}</>;
   }
   return (
-    <div class="table-room">
+    <div class={columns.length > mostColumns ? "table-room of-many" : "table-room"}>
       <table class="answer-list cards">
         <thead>
           <tr>
