@@ -131,6 +131,14 @@ export function queryText(parameters: Iterable<readonly [string, string]>): stri
   return [...parameters].map(([key, text]) => `${encode(key)}=${encode(text)}`).join("&");
 }
 
+/** The parts of one form under the name it has in addresses: what stands beside the parts of other forms. */
+export const ownedParts = (id: string, parts: readonly (readonly [string, string])[]): [string, string][] =>
+  parts.map(([key, text]) => [`${id}.${key}`, text]);
+
+/** The query of an address that holds one form alone. */
+export const formQuery = (id: string, inputs: Inputs, raw: Raw, fixed: Fixed = nothingFixed): string =>
+  queryText(ownedParts(id, addressParts(inputs, raw, fixed)));
+
 // A lone surrogate, which encodeURIComponent refuses, becomes the replacement character as in URLSearchParams.
 function encodeWellFormed(sign: string): string {
   return encodeURIComponent(/^[\ud800-\udfff]$/.test(sign) ? "\ufffd" : sign);

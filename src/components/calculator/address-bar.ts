@@ -1,4 +1,4 @@
-import { fixedKey, queryText } from "../../lib/address.ts";
+import { fixedKey, ownedParts, queryText } from "../../lib/address.ts";
 
 type Parts = readonly (readonly [key: string, text: string])[];
 
@@ -9,7 +9,7 @@ type Parts = readonly (readonly [key: string, text: string])[];
 export function mergedQuery(search: string, writes: ReadonlyMap<string, Parts>): string {
   const owners = [...writes.keys()].map((owner) => `${owner}.`);
   const kept = [...new URLSearchParams(search)].filter(([name]) => !owners.some((owner) => name.startsWith(owner)));
-  const own = [...writes].flatMap(([owner, parts]) => parts.map(([key, text]): [string, string] => [`${owner}.${key}`, text]));
+  const own = [...writes].flatMap(([owner, parts]) => ownedParts(owner, parts));
   return queryText([...kept, ...own]);
 }
 

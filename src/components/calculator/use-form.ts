@@ -4,6 +4,7 @@ import {
   type Fixed,
   fixedFromAddress,
   nothingFixed,
+  ownedParts,
   queryText,
   rawFromAddress,
   withFixed,
@@ -174,9 +175,7 @@ export function useForm<Good>(options: Options<Good>): FormState<Good> {
   };
   const replaceBy = (next: Raw, otherwise: readonly [string, string][] = []) => {
     const kept = addressParts(inputs, withFixed(next, raw, fixed), fixed);
-    const named = (list: readonly [string, string][]) =>
-      list.map(([key, text]): [string, string] => [`${instance}.${key}`, text]);
-    replaceParameters(instance, named(kept.length > 0 ? kept : otherwise));
+    replaceParameters(instance, ownedParts(instance, kept.length > 0 ? kept : otherwise));
     setRefused(refusedOf({ ...defaultsOf(inputs), ...next }, { ...defaultsOf(inputs), ...raw }));
   };
   const leaveOutUnknown = () => {

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { addressParts, type Fixed, queryText } from "../../lib/address.ts";
+import { addressParts, type Fixed, formQuery, queryText } from "../../lib/address.ts";
 import type { Input, Inputs, Raw } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import type { Worksheet } from "../../lib/worksheet.ts";
@@ -49,7 +49,7 @@ interface Made {
 const unitsKey = "units";
 
 async function ownQuery(owner: string, inputs: Inputs, raw: Raw, fixed: Fixed, packs: boolean): Promise<string> {
-  const query = queryText(addressParts(inputs, raw, fixed).map(([key, text]): [string, string] => [`${owner}.${key}`, text]));
+  const query = formQuery(owner, inputs, raw, fixed);
   if (!packs) return query;
   const { sharedQuery } = await import("../packed.ts");
   return sharedQuery(owner, query);

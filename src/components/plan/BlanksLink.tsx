@@ -1,4 +1,4 @@
-import { addressParts, queryText } from "../../lib/address.ts";
+import { formQuery } from "../../lib/address.ts";
 import { jobOfPart } from "../../lib/part/blanks-job.ts";
 import type { CutList } from "../../lib/part/cut-list.ts";
 import { sheetInputs } from "../../lib/sheet/form.ts";
@@ -13,8 +13,7 @@ interface Props {
 
 /** Takes the blanks and practice strips of a plan to the page that cuts many blanks out of sheets. */
 export function BlanksLink({ part, cuts }: Props) {
-  const parts = addressParts(sheetInputs, jobOfPart(part, cuts));
-  const query = queryText(parts.map(([key, text]): [string, string] => [`${owner}.${key}`, text]));
+  const query = formQuery(owner, sheetInputs, jobOfPart(part, cuts));
   return (
     <p class="not-on-paper">
       <a href={`${url("/sheet/")}?${query}`}>{texts.fromPlan}</a>

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useState } from "preact/hooks";
-import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
+import { formQuery, ownedParts, queryText, rawFromAddress } from "../../lib/address.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { Input, Raw } from "../../lib/inputs.ts";
@@ -75,7 +75,7 @@ function first(held: Raw): Raw {
   return keys.every((key) => (bendDataKeys as readonly string[]).includes(key)) ? { ...(lastPlan() ?? example), ...held } : held;
 }
 
-const parameters = (raw: Raw) => addressParts(partInputs, raw).map(([key, text]): [string, string] => [`${owner}.${key}`, text]);
+const queryOf = (raw: Raw) => formQuery(owner, partInputs, raw);
 
 interface Props {
   readonly catalogue: Catalogue;
@@ -110,9 +110,9 @@ export function PlanEditor({ catalogue, words, path, damage = "", embedded = fal
   const plan = useBendOrder(good?.plan, catalogue, exampleOrder);
   const [shelved, setShelved] = useState<Raw>();
   const [fileProblem, setFileProblem] = useState(damage);
-  const query = queryText(parameters(raw));
-  const shared = queryText(parts.map(([key, text]): [string, string] => [`${owner}.${key}`, text]));
-  const isExample = query === queryText(parameters(example));
+  const query = queryOf(raw);
+  const shared = queryText(ownedParts(owner, parts));
+  const isExample = query === queryOf(example);
 
   useEffect(() => {
     const last = embedded ? undefined : lastPlan();
@@ -161,7 +161,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", embedded = fal
           {startingPoints.map((point) => (
             <li key={point.id}>
               <a
-                href={`${path}?${queryText(parameters(point.raw))}`}
+                href={`${path}?${queryOf(point.raw)}`}
                 onClick={(event) => {
                   if (event.ctrlKey || event.metaKey || event.shiftKey) return;
                   event.preventDefault();

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useMemo, useState } from "preact/hooks";
-import { addressParts, queryText, rawFromAddress } from "../../lib/address.ts";
+import { addressParts, ownedParts, queryText, rawFromAddress } from "../../lib/address.ts";
 import type { Catalogue, StockSheet } from "../../lib/catalogue.ts";
 import type { Input, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
 import type { Placed } from "../../lib/sheet/cut-order.ts";
@@ -29,8 +29,7 @@ type Key = keyof typeof sheetInputs;
 
 const text = (value: number) => `${value}mm`;
 
-const parameters = (raw: Raw) =>
-  addressParts(sheetInputs, raw).map(([key, value]): [string, string] => [`${owner}.${key}`, value]);
+const parameters = (raw: Raw) => ownedParts(owner, addressParts(sheetInputs, raw));
 
 const first = (held: Raw): Raw => (Object.keys(held).length === 0 ? example : held);
 

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from "preact/hooks";
-import { addressParts, queryText } from "../../lib/address.ts";
+import { formQuery } from "../../lib/address.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { Raw } from "../../lib/inputs.ts";
 import { partInputs } from "../../lib/part/form.ts";
@@ -43,7 +43,7 @@ export function SignOff({ catalogue, cautions, raw, isExample, damage = "", exam
   }, []);
   const { plan, rolled, problems } = useMemo(() => planFrom(raw, catalogue), [raw, catalogue]);
   const folded = useBendOrder(plan, catalogue, exampleOrder);
-  const query = queryText(addressParts(partInputs, raw).map(([key, text]): [string, string] => [`${owner}.${key}`, text]));
+  const query = formQuery(owner, partInputs, raw);
   const back = (
     <a class="button" href={`${url("/plan/")}${query === "" ? "" : `?${query}`}`}>
       {texts.planLink}

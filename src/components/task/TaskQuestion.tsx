@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { addressParts, queryText } from "../../lib/address.ts";
+import { formQuery } from "../../lib/address.ts";
 import { type AskedAnswer, type OwnQuestion, viewOf } from "../../lib/assign/own-question.ts";
 import type { QuestionResult } from "../../lib/assign/result-code.ts";
 import { taskText } from "../../lib/assign/task-text.ts";
@@ -38,9 +38,6 @@ export function TaskQuestion({ own, result, sheets, task, view, root, explained,
   const explains = explained[sheet.page];
   /** The plan has no list of formulas: the finished plan itself is its working. */
   const isPlan = sheet.id === planId;
-  const planParts = isPlan
-    ? addressParts(sheet.inputs, own.raw).map(([key, text]): [string, string] => [`${planId}.${key}`, text])
-    : [];
 
   /** Reads every field that holds something; what cannot be read is said and is no try. */
   const submit = () => {
@@ -144,7 +141,7 @@ export function TaskQuestion({ own, result, sheets, task, view, root, explained,
           {isPlan ? (
             result === "right" && (
               <p class="explained">
-                <a href={`${root}${sheet.page}?${queryText(planParts)}`} target="_blank" rel="noopener">
+                <a href={`${root}${sheet.page}?${formQuery(planId, sheet.inputs, own.raw)}`} target="_blank" rel="noopener">
                   {words.plan}
                 </a>
               </p>
