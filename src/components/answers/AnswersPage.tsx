@@ -1,11 +1,11 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { answerKey } from "../../lib/assign/answer-key.ts";
 import { readClassList } from "../../lib/assign/class-list.ts";
 import { readCodes } from "../../lib/assign/read-codes.ts";
 import { answers as words } from "../../texts/en/answers.ts";
 import { deviceStore } from "../shop/shelf.ts";
 import type { Usable } from "../task/open-here.ts";
-import { unitsView, watchUnits } from "../units.ts";
+import { useUnits } from "../use-units.ts";
 import { ClassListForm } from "./ClassListForm.tsx";
 import { CodesForm } from "./CodesForm.tsx";
 import { findClass, keepClass } from "./class-shelf.ts";
@@ -26,8 +26,7 @@ export function AnswersPage({ assignment, sheets, taskAddress }: Props) {
   const [keeping, setKeeping] = useState(found.kept !== undefined);
   const [trouble, setTrouble] = useState(found.trouble ? troubles[found.trouble.why] : "");
   const [typedCodes, setCodes] = useState("");
-  const [view, setView] = useState(unitsView);
-  useEffect(() => watchUnits(() => setView(unitsView())), []);
+  const view = useUnits();
 
   const list = useMemo(() => readClassList(text, column), [text, column]);
   const { students } = list;

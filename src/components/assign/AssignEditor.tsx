@@ -3,13 +3,12 @@ import { addressParts } from "../../lib/address.ts";
 import { assignmentFromAddress, assignmentQuery } from "../../lib/assign/address.ts";
 import { type Assignment, limits, type Question } from "../../lib/assign/definition.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
-import type { LengthView } from "../../lib/quantity/format.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { keptAssignments } from "../../texts/en/kept-assignments.ts";
 import { KeptList } from "../kept/KeptList.tsx";
 import { assignmentShelf } from "../kept/kept-list.ts";
 import { loadSheet, planId } from "../task/load-sheets.ts";
-import { unitsView, watchUnits } from "../units.ts";
+import { useUnits } from "../use-units.ts";
 import { AssignmentFiles } from "./AssignmentFiles.tsx";
 import { AssignmentHead } from "./AssignmentHead.tsx";
 import { emptyAssignment, isEmpty, withInserted, withMovedUp, withoutQuestion, withQuestion } from "./draft.ts";
@@ -60,7 +59,7 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
   const { assignment, names } = draft;
   const { questions } = assignment;
   const { worksheetOf, waiting } = useWorksheets(questions.map(({ calculator }) => calculator));
-  const [view, setView] = useState<LengthView>("mm");
+  const view = useUnits();
   const [typing, setTyping] = useState<Typing>();
   const [student, setStudent] = useState(assign.previewId);
   const [sets, setSets] = useState("4");
@@ -68,11 +67,6 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
   const [removed, setRemoved] = useState<{ question: Question; name: number; at: number }>();
   const focusNext = useRef("");
   const printNext = useRef(false);
-
-  useLayoutEffect(() => {
-    setView(unitsView());
-    return watchUnits(() => setView(unitsView()));
-  }, []);
 
   const settled = useSettled(assignment);
   const check = useMemo(assignmentFaults, []);

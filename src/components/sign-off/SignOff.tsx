@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { formQuery } from "../../lib/address.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { Raw } from "../../lib/inputs.ts";
@@ -6,7 +6,7 @@ import { partInputs } from "../../lib/part/form.ts";
 import type { BendOrder } from "../../lib/part/order/order.ts";
 import { planFrom } from "../../lib/part/plan.ts";
 import { type Signed, signOff as stationsOf } from "../../lib/part/sign-off.ts";
-import { formatQuantity, type LengthView } from "../../lib/quantity/format.ts";
+import { formatQuantity } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
 import { url } from "../../site/url.ts";
 import { useTexts } from "../../texts/context.ts";
@@ -14,7 +14,7 @@ import { signOff } from "../../texts/en/sign-off.ts";
 import { owner } from "../plan/last-plan.ts";
 import { box, WriteHere } from "../plan/SheetTable.tsx";
 import { useBendOrder } from "../plan/use-bend-order.ts";
-import { unitsView, watchUnits } from "../units.ts";
+import { useUnits } from "../use-units.ts";
 
 export type AskedCautions = Readonly<Record<string, { readonly title: string; readonly text: string; readonly ask?: string }>>;
 
@@ -35,12 +35,8 @@ interface Props {
 /** The sheet that a supervisor signs: the machines of one plan, their cautions and what is asked there. */
 export function SignOff({ catalogue, cautions, raw, isExample, damage = "", exampleOrder }: Props) {
   const texts = useTexts(signOff);
-  const [view, setView] = useState<LengthView>("mm");
+  const view = useUnits();
   const [copy, setCopy] = useState<Copy>("student");
-  useEffect(() => {
-    setView(unitsView());
-    return watchUnits(() => setView(unitsView()));
-  }, []);
   const { plan, rolled, problems } = useMemo(() => planFrom(raw, catalogue), [raw, catalogue]);
   const folded = useBendOrder(plan, catalogue, exampleOrder);
   const query = formQuery(owner, partInputs, raw);

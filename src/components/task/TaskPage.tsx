@@ -1,10 +1,10 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { type OwnQuestion, ownQuestions } from "../../lib/assign/own-question.ts";
 import { InputError } from "../../lib/input-error.ts";
 import { task as words } from "../../texts/en/task.ts";
 import { deviceStore } from "../shop/shelf.ts";
-import { unitsView, watchUnits } from "../units.ts";
+import { useUnits } from "../use-units.ts";
 import { standing } from "./answers.ts";
 import { Kept, NotKept } from "./Kept.tsx";
 import type { Sheets } from "./load-sheets.ts";
@@ -38,8 +38,7 @@ export function TaskPage({ assignment, sheets, root, explained }: Props) {
   const [task, setTask] = useState<KeptTask | undefined>(() => tasks.find((each) => each.mark === mark));
   const [proposed, setProposed] = useState(tasks[0]?.student ?? "");
   const [kept, setKept] = useState(found.trouble?.why !== "off");
-  const [view, setView] = useState(unitsView);
-  useEffect(() => watchUnits(() => setView(unitsView())), []);
+  const view = useUnits();
 
   const student = task?.student;
   const questions = useMemo(
