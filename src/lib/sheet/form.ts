@@ -6,6 +6,7 @@ import { say } from "../quantity/phrase.ts";
 import { materialInput } from "../stock/material.ts";
 import { goalField, pieceColumns, piecesField, sheetFields } from "./job-inputs.ts";
 import { checkJob, mostPieces, mostRows, pieceValue, type SheetJob, sheetSize } from "./model.ts";
+import { shearLimits } from "./shear-reach.ts";
 
 /**
  * A cutting job as a form: page, address and pasted lists read this table, through the same reader as the calculators.
@@ -89,12 +90,7 @@ function jobFrom(values: Values<typeof sheetInputs>, { shop: { shear } }: Catalo
         );
       return { name, width, length, grain, ...some("count", count), ...(byValue ? some("value", value) : {}) };
     }),
-    shear: {
-      longestCut: shear.cuttingLength,
-      shortestHold: shear.shortestPiece,
-      shortestStop: shear.shortestStop,
-      longestStop: shear.longestStop,
-    },
+    shear: shearLimits(shear),
   };
 }
 

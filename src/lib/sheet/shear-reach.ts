@@ -1,4 +1,13 @@
-import { insideTrim, liesOf, type SheetJob, ticks } from "./model.ts";
+import type { Shear } from "../catalogue.ts";
+import { insideTrim, liesOf, type ShearLimits, type SheetJob, ticks } from "./model.ts";
+
+/** What a shop's shear sets to a plan. */
+export const shearLimits = ({ cuttingLength, shortestPiece, shortestStop, longestStop }: Shear): ShearLimits => ({
+  longestCut: cuttingLength,
+  shortestHold: shortestPiece,
+  shortestStop,
+  longestStop,
+});
 
 /**
  * The longest cut a plan may ask for [ticks]: that of the shear, where every piece can be got with such cuts; otherwise any

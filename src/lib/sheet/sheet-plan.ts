@@ -31,7 +31,7 @@ export function usedShare(job: SheetJob, sheets: readonly CutSheets[]): number {
   return pieces / whole;
 }
 
-/** The end of a computation that goes step by step, or what it has when `stop` says so after a step. */
+/** The end of a computation that goes step by step. */
 export function finish<Step, Result>(steps: Generator<Step, Result>): Result {
   for (;;) {
     const step = steps.next();

@@ -2,11 +2,11 @@ import type { Shear } from "../catalogue.ts";
 import type { Formula } from "../formula.ts";
 import { mm, say } from "../quantity/phrase.ts";
 import type { Part, ShearCut } from "../sheet/cut-order.ts";
-import { fewestSheets } from "../sheet/fewest-sheets.ts";
-import { fillOneSheet } from "../sheet/fill-one-sheet.ts";
+import { cutPlan } from "../sheet/cut-plan.ts";
 import { goalField, piecesField, sheetFields } from "../sheet/job-inputs.ts";
 import type { SheetJob } from "../sheet/model.ts";
-import { type CutSheets, cutSheets, finish, usedShare } from "../sheet/sheet-plan.ts";
+import { shearLimits } from "../sheet/shear-reach.ts";
+import { type CutSheets, finish } from "../sheet/sheet-plan.ts";
 import { type AnswerTable, type Remark, worksheet } from "../worksheet.ts";
 
 const setting = { quantity: "length", fineness: "setting" } as const;
@@ -168,49 +168,31 @@ export default worksheet({
         ...(count === undefined ? {} : { count }),
         grain,
       })),
-      shear: {
-        longestCut: shear.cuttingLength,
-        shortestHold: shear.shortestPiece,
-        shortestStop: shear.shortestStop,
-        longestStop: shear.longestStop,
-      },
+      shear: shearLimits(shear),
     };
 
-    const remarks: Remark[] = [];
-    const solved = ((): { readonly sheets: readonly CutSheets[]; readonly bound: number } => {
-      if (goal === "fill-one-sheet") {
-        const plan = finish(fillOneSheet(job, { work: fillWork }));
-        const bound = plan.bound / (sheetWidth * sheetLength);
-        remarks.push({
-          level: "note",
-          phrase: plan.proved
-            ? say`Proved best: no cuts from edge to edge get more area out of one sheet.`
-            : say`The best of many tries. No plan can use more than ${percent(bound)} of the sheet, so this one is within ${percent(1 - plan.value / plan.bound)} of the best.`,
-          source: "gilmore-gomory-1966",
-        });
-        return { sheets: cutSheets(job, [{ sheet: 0, times: 1, tree: plan.tree }]), bound };
-      }
-      const plan = finish(fewestSheets(job, { work: answerWork }));
-      remarks.push({
-        level: "note",
-        phrase: plan.proved
-          ? say`Proved best: no cuts from edge to edge do with fewer sheets.`
-          : say`The best of many tries. Every plan needs at least ${times(plan.bound, "sheet", "sheets")}, so this one is within ${percent(plan.sheets / plan.bound - 1)} of the bound.`,
-        source: "farley-1990",
-      });
-      return { sheets: cutSheets(job, plan.layouts), bound: plan.bound };
-    })();
+    const filled = goal === "fill-one-sheet";
+    const plan = finish(cutPlan(job, goal, { work: filled ? fillWork : answerWork }));
+    const { sheets, count, used, proved } = plan;
+    // Of one sheet the share says more than the area.
+    const bound = filled ? plan.bound / (sheetWidth * sheetLength) : plan.bound;
+    const best = proved
+      ? filled
+        ? say`Proved best: no cuts from edge to edge get more area out of one sheet.`
+        : say`Proved best: no cuts from edge to edge do with fewer sheets.`
+      : filled
+        ? say`The best of many tries. No plan can use more than ${percent(bound)} of the sheet, so this one is within ${percent(plan.gap)} of the best.`
+        : say`The best of many tries. Every plan needs at least ${times(bound, "sheet", "sheets")}, so this one is within ${percent(plan.gap)} of the bound.`;
+    const remarks: Remark[] = [{ level: "note", phrase: best, source: filled ? "gilmore-gomory-1966" : "farley-1990" }];
 
-    const { sheets, bound } = solved;
     const numbers = sheetNumbers(sheets);
     const cuts = sheets.flatMap((each, index) => each.cuts.cuts.map((cut) => row(cut, numbers[index] as string, job)));
     const strokes = sheets.flatMap(({ cuts: each }) => each.cuts);
     remarks.push(...shearRemarks(strokes, shear));
-    const settings = sheets.reduce((sum, { cuts: each }) => sum + each.stopSettings, 0);
-    if (settings > 0)
+    if (plan.stopSettings > 0)
       remarks.push({
         level: "note",
-        phrase: say`The stop is set ${times(settings, "time", "times")}. Large plates are cut first; all cuts at one setting are made before the next.`,
+        phrase: say`The stop is set ${times(plan.stopSettings, "time", "times")}. Large plates are cut first; all cuts at one setting are made before the next.`,
         source: "common-practice",
       });
     if (job.pieces.every(({ grain }) => grain === "free"))
@@ -220,8 +202,6 @@ export default worksheet({
         phrase: say`Pieces may lie either way. If one has a sharp bend, let the rolling direction run across the bend line.`,
       });
 
-    const used = usedShare(job, sheets);
-    const count = sheets.reduce((sum, each) => sum + each.times, 0);
     const area = used * count * sheetWidth * sheetLength;
     const tables: AnswerTable[] = [
       {
@@ -254,7 +234,7 @@ export default worksheet({
       ],
       tables,
       sources: [
-        ...(goal === "fill-one-sheet" ? ["gilmore-gomory-1966", "beasley-1985"] : ["farley-1990", "fekete-schepers"]),
+        ...(filled ? ["gilmore-gomory-1966", "beasley-1985"] : ["farley-1990", "fekete-schepers"]),
         "navedtra-14018-shear",
         "this-shop",
       ],
