@@ -11,7 +11,7 @@ test("a plan leads to its own sheet, with its machines and questions", { timeout
   expect(await sheet.locator("h2").textContent()).toContain("Drum");
   const stations = await sheet.locator("h3").allTextContents();
   expect(stations.some((title) => title.startsWith("Rolls"))).toBe(true);
-  expect(stations.some((title) => title.startsWith("Brake"))).toBe(false);
+  expect(stations.some((title) => title.startsWith("Folding brake"))).toBe(false);
   expect(await page.locator(".good-answer").count()).toBe(0);
   await page.getByLabel(/supervisor’s copy/).check();
   expect(await page.locator(".good-answer").count()).toBe(await sheet.locator("ol > li").count());

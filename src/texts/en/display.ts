@@ -1,3 +1,5 @@
+import { machines } from "./machines.ts";
+
 /**
  * Every word of the shop's screen that is its own. Names of inputs, outputs, metals and shop machines, and the cautions,
  * come from where the rest of the handbook has them.
@@ -9,17 +11,7 @@ export const display = {
   noScript: "This screen needs scripts to be switched on.",
   failed: "This part could not be loaded. Touch Start and try again.",
   loading: "One moment …",
-  machines: {
-    marking: "Marking bench",
-    shear: "Shear",
-    cornerCutter: "Corner cutter",
-    bandSaw: "Band saw",
-    punch: "Punch",
-    brake: "Folding brake",
-    rolls: "Rolls",
-    welder: "Spot welder",
-    furnace: "Furnace",
-  },
+  machines,
   start: "Start",
   startLong: "Back to the start; forgets what was typed",
   tabs: { limits: "Limits", cautions: "Cautions", number: "Calculate" },

@@ -1,3 +1,5 @@
+import { machines } from "./machines.ts";
+
 /** The sheet a supervisor signs before a student starts. */
 export const signOff = {
   description: "The machines that a plan uses, with their cautions and the questions to answer before starting, for a signature.",
@@ -14,18 +16,7 @@ export const signOff = {
   withoutName: "Part without a name",
   copy: { student: "Student’s sheet", supervisor: "Supervisor’s copy: not for students" },
   block: { material: "Material", thickness: "Thickness", shop: "Shop", student: "Student", date: "Date" },
-  stations: {
-    shear: "Shear",
-    cornerCutter: "Corner cutter",
-    snips: "Snips",
-    bandSaw: "Band saw",
-    punch: "Punch",
-    drill: "Drill",
-    brake: "Brake",
-    rolls: "Rolls",
-    welder: "Spot welder",
-    rivets: "Rivets",
-  },
+  stations: { ...machines, snips: "Snips", drill: "Drill", rivets: "Rivets" },
   machine: (station: string, name: string) => `${station}: ${name}`,
   cautions: "Cautions",
   askedAbove: "Its other cautions are asked above.",
