@@ -5,68 +5,7 @@ import { rawFromWords } from "../../src/lib/json-inputs.ts";
 import { parseQuantity } from "../../src/lib/quantity/parse.ts";
 import { kindOf } from "../../src/lib/quantity/units.ts";
 import type { Draw } from "./draw.ts";
-
-/** What is no value: typed by mistake, pasted, or tried on purpose. */
-const junk = [
-  "",
-  " ",
-  "-",
-  "+",
-  ".",
-  "abc",
-  "NaN",
-  "Infinity",
-  "-Infinity",
-  "1e308",
-  "1e999",
-  "-1e308",
-  "1e-400",
-  "-0",
-  "0x10",
-  "1/0",
-  "0/0 in",
-  "1 2 3",
-  "1,2,3",
-  "1..2",
-  "--1",
-  "1 mm mm",
-  "18 ga",
-  "99 ga",
-  "0 ga",
-  "-3 ga",
-  "°",
-  "½½",
-  "1½ in",
-  "٣ mm",
-  "１.２mm",
-  "1\u0000",
-  "\ud800",
-  "<b>1</b>",
-  "__proto__",
-  "constructor",
-  "toString",
-  "{}",
-  "null",
-  "9".repeat(400),
-  `1/${"9".repeat(60)}`,
-  "1-1/2 in",
-  '3/64"',
-  "1' 2\"",
-  "12 ft",
-  "1 m",
-  "0.1 km",
-  "1,5",
-  "1.5,0",
-  "1 000",
-  "1_000",
-  "１",
-  "−5 mm",
-  "5%",
-  "%",
-  "90 rad",
-  "1 lbf",
-  "60 °F",
-] as const; // prettier-ignore
+import { junkTexts } from "./junk-texts.ts";
 
 /** Words for fields that take any text; none of them looks like a number gone wrong, so that such a word in an answer is a fault. */
 const words = [
@@ -111,7 +50,7 @@ function asTyped(value: number, input: QuantityInput, draw: Draw): string {
 }
 
 function badText(input: Input, draw: Draw): string {
-  if (input.kind !== "quantity" || draw.chance(0.4)) return draw.of(junk);
+  if (input.kind !== "quantity" || draw.chance(0.4)) return draw.of(junkTexts);
   const { min, max } = input;
   const value = draw.of([
     min - 1,
@@ -228,9 +167,9 @@ export function anyForm(inputs: Inputs, manner: Manner, draw: Draw, starts: read
     if (!bad && draw.chance(left)) continue;
     if (input.kind === "list")
       raw[key] =
-        bad && draw.chance(0.3) ? draw.of(junk) : anyRows(input, bad ? "wild" : manner === "wild" ? "wild" : "inside", draw);
+        bad && draw.chance(0.3) ? draw.of(junkTexts) : anyRows(input, bad ? "wild" : manner === "wild" ? "wild" : "inside", draw);
     else raw[key] = bad ? badText(input, draw) : goodText(input, draw);
   }
-  if (manner === "wild" && draw.chance(0.1)) raw[draw.of(junk)] = draw.of(junk);
+  if (manner === "wild" && draw.chance(0.1)) raw[draw.of(junkTexts)] = draw.of(junkTexts);
   return manner === "inside" && draw.chance(0.2) ? throughJson(inputs, raw) : raw;
 }
