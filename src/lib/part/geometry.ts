@@ -71,7 +71,7 @@ export function overlaps(polygon: readonly FlatPoint[]): readonly FlatPoint[] {
 const stripDepth = 0.4;
 
 /**
- * Narrowest strip of metal between two edges of a polygon that do not meet [mm]; Infinity when there are none that face each other.
+ * Narrowest strip of metal between two edges of a polygon that do not meet [mm]; undefined when there is none.
  * A strip lies between a corner and an edge across metal, so corners are held against every edge they do not belong to.
  */
 export function narrowest(polygon: readonly FlatPoint[]): { readonly width: number; readonly at: FlatPoint } | undefined {
