@@ -1,5 +1,5 @@
 import { describe } from "vitest";
-import { codeOf } from "../../src/components/plan/qr.ts";
+import { codeOf } from "../../src/components/scan-code/qr.ts";
 import { accessibilityFaults, expect, type Open, test } from "./harness.ts";
 import { lineLength, type PdfLine, pdfLines } from "./pdf-lines.ts";
 

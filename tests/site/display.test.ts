@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe } from "vitest";
 import { sidewaysOverflow, smallControls } from "../../scripts/browser/layout.ts";
-import { codeOf } from "../../src/components/plan/qr.ts";
+import { codeOf } from "../../src/components/scan-code/qr.ts";
 import { accessibilityFaults, address, expect, type Open, screenshot, test } from "./harness.ts";
 
 /** A pixel of the screen it is made for: 24 inches across the corners, 1920 × 1080. */

@@ -11,8 +11,9 @@ import { assign } from "../../texts/en/assign.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Fold } from "../calculator/Fold.tsx";
 import { frameHtml } from "../links/frame-html.ts";
-import type { Code } from "../plan/qr.ts";
 import { saveFile } from "../plan/save-file.ts";
+import { CodePicture } from "../scan-code/CodePicture.tsx";
+import { useCode } from "../scan-code/use-code.ts";
 import { fileName } from "./file-name.ts";
 
 interface Props {
@@ -37,28 +38,10 @@ export function setsOf(typed: string): number | undefined {
 }
 
 function ScanCode({ link }: { readonly link: string }) {
-  const [code, setCode] = useState<Code | "none">();
-  useEffect(() => {
-    let wanted = true;
-    import("../plan/qr.ts").then(({ codeOf }) => wanted && setCode(codeOf(link) ?? "none"));
-    return () => {
-      wanted = false;
-    };
-  }, [link]);
+  const code = useCode(link);
+  if (code === undefined) return null;
   if (code === "none") return <p>{assign.codeTooLong}</p>;
-  if (!code) return null;
-  return (
-    <svg
-      class="scan-code"
-      viewBox={`0 0 ${code.size} ${code.size}`}
-      role="img"
-      aria-label={assign.codeLabel}
-      shape-rendering="crispEdges"
-    >
-      <path class="code-ground" d={`M0 0h${code.size}v${code.size}H0z`} />
-      <path class="code-ink" d={code.path} />
-    </svg>
-  );
+  return <CodePicture class="scan-code" code={code} label={assign.codeLabel} />;
 }
 
 /** What comes out of an assignment that is right: links, code, paper, files. */

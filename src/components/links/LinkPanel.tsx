@@ -8,7 +8,8 @@ import { links } from "../../texts/en/links.ts";
 import { addressParameters } from "../calculator/address-bar.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { commandLine } from "../calculator/command-line.ts";
-import type { Code } from "../plan/qr.ts";
+import { CodePicture } from "../scan-code/CodePicture.tsx";
+import { useCode } from "../scan-code/use-code.ts";
 import { askedUnits } from "./asked-units.ts";
 import { frameHtml, heightScript } from "./frame-html.ts";
 import styles from "./link-panel.css?url";
@@ -199,26 +200,10 @@ function Copied({ name, text, button }: { readonly name: string; readonly text: 
   );
 }
 
-/** A link as a code; what draws it is fetched when somebody wants it. */
 function LinkCode({ text }: { readonly text: string }) {
   const texts = useTexts(links);
-  const [code, setCode] = useState<Code | "none">();
-  useEffect(() => {
-    let wanted = true;
-    import("../plan/qr.ts").then(
-      ({ codeOf }) => wanted && setCode(codeOf(text) ?? "none"),
-      () => wanted && setCode("none"),
-    );
-    return () => {
-      wanted = false;
-    };
-  }, [text]);
+  const code = useCode(text);
   if (code === undefined) return <p>{texts.packing}</p>;
   if (code === "none") return <p>{texts.codeTooLong}</p>;
-  return (
-    <svg viewBox={`0 0 ${code.size} ${code.size}`} role="img" aria-label={texts.codeName} shape-rendering="crispEdges">
-      <path class="code-ground" d={`M0 0h${code.size}v${code.size}H0z`} />
-      <path class="code-ink" d={code.path} />
-    </svg>
-  );
+  return <CodePicture code={code} label={texts.codeName} />;
 }

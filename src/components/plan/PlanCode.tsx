@@ -2,8 +2,9 @@ import { useEffect, useState } from "preact/hooks";
 import { useTexts } from "../../texts/context.ts";
 import { planSheet } from "../../texts/en/plan-sheet.ts";
 import { askedUnits, unitsEnd } from "../links/asked-units.ts";
+import { CodePicture } from "../scan-code/CodePicture.tsx";
+import { useCode } from "../scan-code/use-code.ts";
 import { owner } from "./last-plan.ts";
-import type { Code } from "./qr.ts";
 
 /** How long an address must stay the same before its code is made [ms]: nobody scans while typing. */
 const pause = 250;
@@ -17,17 +18,15 @@ const fewModules = 61;
 export function PlanCode({ query }: { readonly query: string }) {
   const texts = useTexts(planSheet);
   const [address, setAddress] = useState("");
-  const [code, setCode] = useState<Code>();
+  const code = useCode(address);
   useEffect(() => {
     let wanted = true;
     const timer = setTimeout(async () => {
-      const [{ codeOf }, { sharedQuery }] = await Promise.all([import("./qr.ts"), import("../packed.ts")]);
+      const { sharedQuery } = await import("../packed.ts");
       // A code on paper leads to the whole page, not to the frame it was printed from.
       const page = location.pathname.replace(/\/embed\/plan\/$/, "/plan/");
       const text = `${location.origin}${page}?${await sharedQuery(owner, query)}${unitsEnd(askedUnits())}`;
-      if (!wanted) return;
-      setAddress(text);
-      setCode(codeOf(text));
+      if (wanted) setAddress(text);
     }, pause);
     return () => {
       wanted = false;
@@ -35,15 +34,10 @@ export function PlanCode({ query }: { readonly query: string }) {
     };
   }, [query]);
   return (
-    <div class={code && code.size <= fewModules ? "plan-code is-coarse" : "plan-code"}>
-      {code && (
-        <svg viewBox={`0 0 ${code.size} ${code.size}`} role="img" aria-label={texts.codeOf} shape-rendering="crispEdges">
-          <path class="code-ground" d={`M0 0h${code.size}v${code.size}H0z`} />
-          <path class="code-ink" d={code.path} />
-        </svg>
-      )}
+    <div class={code && code !== "none" && code.size <= fewModules ? "plan-code is-coarse" : "plan-code"}>
+      {code && code !== "none" && <CodePicture code={code} label={texts.codeOf} />}
       {address !== "" && address.length <= readable && <p class="plan-address only-on-paper">{address}</p>}
-      {address !== "" && !code && <p>{texts.noCode}</p>}
+      {code === "none" && <p>{texts.noCode}</p>}
     </div>
   );
 }

@@ -17,7 +17,7 @@ import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
 import { KeptList } from "../kept/KeptList.tsx";
 import { planShelf } from "../kept/kept-list.ts";
-import { askedUnits, unitsEnd } from "../links/asked-units.ts";
+import { pageLink } from "../links/page-link.ts";
 import { LazyEditDrawing } from "./LazyEditDrawing.tsx";
 import { keepLastPlan, lastPlanQuery, owner } from "./last-plan.ts";
 import { PlanLinks } from "./PlanLinks.tsx";
@@ -55,9 +55,6 @@ function lastPlan(): Raw | undefined {
   const query = lastPlanQuery();
   return query === undefined ? undefined : rawFromAddress(owner, partInputs, new URLSearchParams(query));
 }
-
-/** Fetched when a link is copied. */
-const packed = () => import("../packed.ts");
 
 /** Fetched when a file is opened or saved, which most visits never do. */
 const partFile = () => import("../../lib/part/file.ts");
@@ -212,16 +209,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", embedded = fal
           <button type="button" class="first" onClick={() => print()}>
             {texts.print}
           </button>
-          <CopyButton
-            text={async () => {
-              addressParameters();
-              if (parts.length === 0) return `${location.origin}${location.pathname}`;
-              const { sharedQuery } = await packed();
-              return `${location.origin}${location.pathname}?${await sharedQuery(owner, shared)}${unitsEnd(askedUnits())}`;
-            }}
-          >
-            {texts.copyLink}
-          </CopyButton>
+          <CopyButton text={() => pageLink(owner, shared)}>{texts.copyLink}</CopyButton>
           <button type="button" onClick={() => void save()}>
             {texts.saveFile}
           </button>

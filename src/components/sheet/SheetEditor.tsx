@@ -6,12 +6,12 @@ import type { Placed } from "../../lib/sheet/cut-order.ts";
 import type { CutPlan } from "../../lib/sheet/cut-plan.ts";
 import { type SheetRequest, sheetInputs, sheetRequest } from "../../lib/sheet/form.ts";
 import { sheet as texts } from "../../texts/en/sheet.ts";
-import { addressParameters, replaceParameters } from "../calculator/address-bar.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Field } from "../calculator/Fields.tsx";
 import { Given } from "../calculator/Given.tsx";
 import { Strays } from "../calculator/Strays.tsx";
 import { type Outcome, useForm } from "../calculator/use-form.ts";
+import { pageLink } from "../links/page-link.ts";
 import type { PlanWords } from "../plan/words.ts";
 import { today } from "../shop/shelf.ts";
 import { CutResult, gapText, goodness, measured } from "./CutResult.tsx";
@@ -65,7 +65,7 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
     },
     [catalogue],
   );
-  const { raw, view, form, good, problems, stale, parts, fixed, refused, change, leaveOutUnknown } = useForm({
+  const { raw, view, form, good, problems, stale, parts, fixed, refused, change, leaveOutUnknown, replaceBy } = useForm({
     instance: owner,
     inputs: sheetInputs,
     first,
@@ -94,9 +94,9 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
     setShelved(undefined);
     change(next);
   };
-  const replaceBy = (next: Raw) => {
+  const openList = (next: Raw) => {
     setShelved(undefined);
-    replaceParameters(owner, parameters(next));
+    replaceBy(next);
   };
   const addOthers = (row: RawRow) => edit((before) => ({ ...before, others: [...rowsOf(before, "others"), row] }));
   const takeStock = ({ material, thickness, width, length }: StockSheet) =>
@@ -162,7 +162,7 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
         <Strays form={form} fixed={fixed} inputs={sheetInputs} leaveOutUnknown={leaveOutUnknown} />
         {shelved && (
           <div class="actions cut-last">
-            <button type="button" onClick={() => replaceBy(shelved)}>
+            <button type="button" onClick={() => openList(shelved)}>
               {texts.continueWith(String(shelved.name ?? sheetInputs.name.default))}
             </button>
             {!isExample && (
@@ -215,16 +215,7 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
           <button type="button" class="first" onClick={() => print()}>
             {texts.print}
           </button>
-          <CopyButton
-            text={async () => {
-              addressParameters();
-              if (parts.length === 0) return `${location.origin}${location.pathname}`;
-              const { sharedQuery } = await import("../packed.ts");
-              return `${location.origin}${location.pathname}?${await sharedQuery(owner, query)}`;
-            }}
-          >
-            {texts.copyLink}
-          </CopyButton>
+          <CopyButton text={() => pageLink(owner, queryText(ownedParts(owner, parts)))}>{texts.copyLink}</CopyButton>
         </div>
         <p class="message" role="alert">
           {damage}

@@ -1,10 +1,10 @@
-import { useEffect, useState } from "preact/hooks";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { resultCode } from "../../lib/assign/result-code.ts";
 import { task as words } from "../../texts/en/task.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Fold } from "../calculator/Fold.tsx";
-import type { Code } from "../plan/qr.ts";
+import { CodePicture } from "../scan-code/CodePicture.tsx";
+import { useCode } from "../scan-code/use-code.ts";
 import type { Standing } from "./answers.ts";
 
 interface Props {
@@ -15,26 +15,8 @@ interface Props {
 
 /** The code on a screen, for the instructor's phone. */
 function Scan({ text }: { readonly text: string }) {
-  const [code, setCode] = useState<Code>();
-  useEffect(() => {
-    let wanted = true;
-    void import("../plan/qr.ts").then(({ codeOf }) => wanted && setCode(codeOf(text)));
-    return () => {
-      wanted = false;
-    };
-  }, [text]);
-  return code ? (
-    <svg
-      class="task-scan"
-      viewBox={`0 0 ${code.size} ${code.size}`}
-      role="img"
-      aria-label={words.scanLabel}
-      shape-rendering="crispEdges"
-    >
-      <path class="code-ground" d={`M0 0h${code.size}v${code.size}H0z`} />
-      <path class="code-ink" d={code.path} />
-    </svg>
-  ) : null;
+  const code = useCode(text);
+  return code && code !== "none" ? <CodePicture class="task-scan" code={code} label={words.scanLabel} /> : null;
 }
 
 /** What a student hands in. */
