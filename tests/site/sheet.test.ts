@@ -361,6 +361,18 @@ describe("what cannot be planned", () => {
     expect(new URL(page.url()).search).toBe(before);
   });
 
+  test("the link that is copied keeps what is fixed and the units the page was asked for", async ({ open }) => {
+    const query = "sheet.thickness=1.5mm&sheet.trim=5mm&sheet.fixed=thickness,trim&units=inch";
+    const page = await open(`/sheet/?${query}`);
+    await page.locator("[data-cut-plan][data-live]").waitFor();
+    await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await page.getByRole("button", { name: "Copy link to this plan" }).click();
+    await expect.poll(() => page.locator(".copied").first().textContent()).not.toBe("");
+    const copied = new URL(await page.evaluate(() => navigator.clipboard.readText()));
+    expect(copied.pathname).toBe(new URL(page.url()).pathname);
+    expect(Object.fromEntries(copied.searchParams)).toEqual(Object.fromEntries(new URLSearchParams(query)));
+  });
+
   test("a damaged packed link says so", async ({ open }) => {
     const page = await open("/sheet/?sheet.packed=1.nonsense");
     await page.locator("[data-cut-plan][data-live]").waitFor();
