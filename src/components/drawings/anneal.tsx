@@ -3,6 +3,8 @@ import type { Values } from "../../lib/inputs.ts";
 import { formatQuantity } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/anneal.ts";
+import { useTexts } from "../../texts/context.ts";
+import { anneal } from "../../texts/en/drawings/anneal.ts";
 import { at, Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
 
@@ -27,6 +29,7 @@ function lines(text: string, letters: number): string[] {
 
 /** The furnace's temperature over time: heat, hold, cool. Temperatures are to scale, times are not. */
 export default function AnnealDrawing({ id, values, outputs }: DrawingProps) {
+  const texts = useTexts(anneal);
   const { material } = values as Values<typeof sheet.inputs>;
   const { temperature, time, cooling } = outputs as OutputValues<typeof sheet.outputs>;
   const how = annealing[material];
@@ -40,15 +43,15 @@ export default function AnnealDrawing({ id, values, outputs }: DrawingProps) {
   const turn = how.slow?.to ?? temperature;
   const cold = Math.min(slowEnd + widths.quick, right);
   const degrees = formatQuantity(temperature, "temperature");
-  const words = lines(`Cool it ${cooling}.`, 52);
+  const words = lines(texts.coolIt(cooling), 52);
   return (
     <Drawing
       id={id}
       height={base + 40 + 16 * words.length}
-      title="Heat, hold and cool"
-      description={`The furnace rises to ${degrees}; ${time > 0 ? `the piece is held there for ${formatQuantity(time, "time")}` : "the piece is taken out as soon as all of it is hot"}; then it is cooled ${cooling}. Temperatures are to scale, times are not.`}
+      title={texts.title}
+      description={texts.text(degrees, time > 0 ? texts.heldFor(formatQuantity(time, "time")) : texts.outAtOnce, cooling)}
     >
-      <Aside place={spot(8, 14)}>°C to scale, time not</Aside>
+      <Aside place={spot(8, 14)}>{texts.toScale}</Aside>
       {Array.from({ length: highest / step + 1 }, (_, index) => index * step).map((celsius) => (
         <g key={celsius}>
           <Line from={spot(left, y(celsius))} to={spot(right, y(celsius))} />
@@ -72,14 +75,14 @@ export default function AnnealDrawing({ id, values, outputs }: DrawingProps) {
         </>
       ) : (
         <text class="size" x={(hot + held) / 2} y={y(temperature) - 10} text-anchor="middle">
-          {`${degrees}, then out`}
+          {texts.thenOut(degrees)}
         </text>
       )}
       {(
         [
-          ["heat", (left + hot) / 2],
-          [time > 0 ? "hold" : "", (hot + held) / 2],
-          ["cool", (held + cold) / 2],
+          [texts.heat, (left + hot) / 2],
+          [time > 0 ? texts.hold : "", (hot + held) / 2],
+          [texts.cool, (held + cold) / 2],
         ] as const
       ).map(([name, middle]) => (
         <text key={name} class="label" x={middle} y={base + 18} text-anchor="middle">

@@ -1,15 +1,19 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/cone-blank.ts";
+import { useTexts } from "../../texts/context.ts";
+import { coneBlank } from "../../texts/en/drawings/cone-blank.ts";
 import { arcPath, at, away, Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { angleText, sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 import { fitInto, type Point } from "./parts/strip.ts";
 
 const blankBox = { left: 128, top: 30, width: drawingWidth - 152, height: 214 };
 
 /** The cone from the side, and its blank as it is swung, both to scale. */
 export default function ConeBlankDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(coneBlank);
+  const { size, angle: turned, units } = useSizes(view);
   const { largeDiameter, smallDiameter, height } = values as Values<typeof sheet.inputs>;
   const { outerRadius, innerRadius, sectorAngle, chord } = outputs as OutputValues<typeof sheet.outputs>;
   if (outerRadius === null || innerRadius === null || sectorAngle === null || chord === null) return null;
@@ -41,14 +45,22 @@ export default function ConeBlankDrawing({ id, values, outputs, view }: DrawingP
     <Drawing
       id={id}
       height={262}
-      title="The cone and its blank"
-      description={`A cone of ${sizeText(largeDiameter, view)} and ${sizeText(smallDiameter, view)} across and ${sizeText(height, view)} high; its blank is a sector of ${angleText(sectorAngle)} between radii of ${sizeText(outerRadius, view)} and ${sizeText(innerRadius, view)}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(
+        size(largeDiameter),
+        size(smallDiameter),
+        size(height),
+        turned(sectorAngle),
+        size(outerRadius),
+        size(innerRadius),
+        units,
+      )}
     >
-      <Aside place={spot(8, 14)}>to scale, {unitNote(view)}</Aside>
+      <Aside place={spot(8, 14)}>{texts.toScale(units)}</Aside>
       <path class="sheet" d={`M${body.map(at).join("L")}Z`} />
-      <Size from={body[3] ?? apex} to={body[2] ?? apex} off={-20} text={`D ${sizeText(largeDiameter, view)}`} />
+      <Size from={body[3] ?? apex} to={body[2] ?? apex} off={-20} text={`D ${size(largeDiameter)}`} />
       <text class="size" x={60} y={Math.max(34, (body[0]?.y ?? 40) - 8)} text-anchor="middle">
-        {smallDiameter > 0 ? `d ${sizeText(smallDiameter, view)}` : ""}
+        {smallDiameter > 0 ? `d ${size(smallDiameter)}` : ""}
       </text>
       <path
         class="sheet"
@@ -64,7 +76,7 @@ export default function ConeBlankDrawing({ id, values, outputs, view }: DrawingP
         y={away(apex, from + 0.25 * sectorAngle, (outerWay + innerWay) / 2).y}
         text-anchor="middle"
       >
-        {`R1 ${sizeText(outerRadius, view)}`}
+        {`R1 ${size(outerRadius)}`}
       </text>
       {innerWay > 12 && (
         <g>
@@ -75,12 +87,12 @@ export default function ConeBlankDrawing({ id, values, outputs, view }: DrawingP
             y={away(apex, from + 0.75 * sectorAngle, innerWay / 2).y}
             text-anchor="middle"
           >
-            {`R2 ${sizeText(innerRadius, view)}`}
+            {`R2 ${size(innerRadius)}`}
           </text>
         </g>
       )}
       <text class="size" x={blankBox.left} y={256}>
-        {`A ${angleText(sectorAngle)}, chord ${sizeText(chord, view)}`}
+        {texts.sector(turned(sectorAngle), size(chord))}
       </text>
     </Drawing>
   );

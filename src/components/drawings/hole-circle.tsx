@@ -1,9 +1,11 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/hole-circle.ts";
+import { useTexts } from "../../texts/context.ts";
+import { holeCircle } from "../../texts/en/drawings/hole-circle.ts";
 import { away, Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const area = { left: 66, top: 30, size: 236 };
 /** Beyond this the numbers of the holes would touch. */
@@ -11,6 +13,8 @@ const mostNumbers = 24;
 
 /** The holes on their circle, with the two datum edges where they lie near enough. */
 export default function HoleCircleDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(holeCircle);
+  const { size, units } = useSizes(view);
   const { diameter, count, centreX, centreY } = values as Values<typeof sheet.inputs>;
   const { holes, chord } = outputs as OutputValues<typeof sheet.outputs>;
   const [first, second] = holes;
@@ -32,10 +36,10 @@ export default function HoleCircleDrawing({ id, values, outputs, view }: Drawing
     <Drawing
       id={id}
       height={326}
-      title="The hole circle"
-      description={`${count} holes on a circle of ${sizeText(diameter, view)}; the first centre is ${sizeText(first.x ?? 0, view)} from the left and ${sizeText(first.y ?? 0, view)} from the lower edge, the chord to the next ${sizeText(chord, view)}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(count, size(diameter), size(first.x ?? 0), size(first.y ?? 0), size(chord), units)}
     >
-      <Aside place={spot(8, 14)}>{edges ? unitNote(view) : `${unitNote(view)}; the datum edges are not shown`}</Aside>
+      <Aside place={spot(8, 14)}>{edges ? units : texts.edgesNotShown(units)}</Aside>
       {edges && (
         <>
           <rect class="zone" x={left} y={area.top - 6} width={area.size + 8} height={area.size + 6} />
@@ -62,17 +66,17 @@ export default function HoleCircleDrawing({ id, values, outputs, view }: Drawing
       })}
       <Line from={one} to={two} kind="sight" />
       <text class="mark-text" x={centre.x} y={centre.y - 12} text-anchor="middle">
-        {`chord ${sizeText(chord, view)}`}
+        {texts.chord(size(chord))}
       </text>
       <text class="size" x={centre.x} y={centre.y + 24} text-anchor="middle">
-        {`⌀ ${sizeText(diameter, view)}`}
+        {`⌀ ${size(diameter)}`}
       </text>
       {edges && (
         <>
-          <Size from={spot(left, bottom)} to={spot(two.x, bottom)} off={-16} text={sizeText(second.x ?? 0, view)} />
-          <Size from={spot(left, bottom)} to={spot(one.x, bottom)} off={-38} text={sizeText(first.x ?? 0, view)} />
-          <Size from={spot(left, bottom)} to={spot(left, one.y)} off={18} text={sizeText(first.y ?? 0, view)} />
-          <Size from={spot(left, bottom)} to={spot(left, two.y)} off={40} text={sizeText(second.y ?? 0, view)} />
+          <Size from={spot(left, bottom)} to={spot(two.x, bottom)} off={-16} text={size(second.x ?? 0)} />
+          <Size from={spot(left, bottom)} to={spot(one.x, bottom)} off={-38} text={size(first.x ?? 0)} />
+          <Size from={spot(left, bottom)} to={spot(left, one.y)} off={18} text={size(first.y ?? 0)} />
+          <Size from={spot(left, bottom)} to={spot(left, two.y)} off={40} text={size(second.y ?? 0)} />
         </>
       )}
     </Drawing>

@@ -1,9 +1,11 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/hole-place.ts";
+import { useTexts } from "../../texts/context.ts";
+import { holePlace } from "../../texts/en/drawings/hole-place.ts";
 import { Line, Size, type Spot, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const middle = spot(180, 122);
 const half = 30;
@@ -18,6 +20,8 @@ const same = 1e-9;
 
 /** The hole between the leg, its neighbour and the edge: each distance beside the least one. */
 export default function HolePlaceDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(holePlace);
+  const { size, units } = useSizes(view);
   const { diameter, edgeDistance, holeSpacing, bendDistance } = values as Values<typeof sheet.inputs>;
   const { minEdge, minSpacing, minBend } = outputs as OutputValues<typeof sheet.outputs>;
   if (minEdge === null || minSpacing === null || minBend === null) return null;
@@ -30,28 +34,28 @@ export default function HolePlaceDrawing({ id, values, outputs, view }: DrawingP
   const chord = Math.sqrt(half ** 2 - (half - below) ** 2);
   const told = (name: string, value: number | undefined, limit: number) =>
     value === undefined
-      ? `${name} ≥ ${sizeText(limit, view)}`
-      : `${name} ${sizeText(value, view)}, ${value < limit - same ? "needs" : "≥"} ${sizeText(limit, view)}`;
+      ? `${name} ≥ ${size(limit)}`
+      : `${name} ${size(value)}, ${value < limit - same ? texts.needs : "≥"} ${size(limit)}`;
   return (
     <Drawing
       id={id}
       height={262}
-      title="The place of the hole"
-      description={`A hole of ${sizeText(diameter, view)} with at least ${sizeText(minEdge, view)} to the edge, ${sizeText(minSpacing, view)} to the next hole and ${sizeText(minBend, view)} to the next leg; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(size(diameter), size(minEdge), size(minSpacing), size(minBend), units)}
     >
-      <Aside place={spot(8, 14)}>from above, not to scale, {unitNote(view)}</Aside>
+      <Aside place={spot(8, 14)}>{texts.fromAbove(units)}</Aside>
       <path class="sheet" d={`M${leg} ${top}H${edge}V${bottom}H${leg}Z`} />
       <path class="tool" d={`M${leg - 12} ${top}H${leg}V${bottom}H${leg - 12}Z`} />
       <circle class="outline" cx={middle.x} cy={middle.y} r={half} />
       <path class="outline" d={`M${middle.x - chord} ${bottom}A${half} ${half} 0 0 1 ${middle.x + chord} ${bottom}`} />
       <text class="size" x={middle.x} y={middle.y + 5} text-anchor="middle">
-        {`d ${sizeText(diameter, view)}`}
+        {`d ${size(diameter)}`}
       </text>
       <Distance
         from={spot(leg, middle.y)}
         to={spot(middle.x - half, middle.y)}
         short={bendDistance !== undefined && bendDistance < minBend - same}
-        text={told("leg", bendDistance, minBend)}
+        text={told(texts.leg, bendDistance, minBend)}
         place={spot(8, 44)}
         anchor="start"
       />
@@ -59,7 +63,7 @@ export default function HolePlaceDrawing({ id, values, outputs, view }: DrawingP
         from={spot(middle.x + half, middle.y)}
         to={spot(edge, middle.y)}
         short={edgeDistance !== undefined && edgeDistance < minEdge - same}
-        text={told("edge", edgeDistance, minEdge)}
+        text={told(texts.edge, edgeDistance, minEdge)}
         place={spot(352, 44)}
         anchor="end"
       />
@@ -67,7 +71,7 @@ export default function HolePlaceDrawing({ id, values, outputs, view }: DrawingP
         from={spot(middle.x, next)}
         to={spot(middle.x, middle.y + half)}
         short={holeSpacing !== undefined && holeSpacing < minSpacing - same}
-        text={told("next hole", holeSpacing, minSpacing)}
+        text={told(texts.nextHole, holeSpacing, minSpacing)}
         place={spot(middle.x, 256)}
         anchor="middle"
       />

@@ -2,6 +2,8 @@ import type { Values } from "../../lib/inputs.ts";
 import { nearestFraction } from "../../lib/quantity/fraction.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/length-reader.ts";
+import { useTexts } from "../../texts/context.ts";
+import { lengthReader } from "../../texts/en/drawings/length-reader.ts";
 import { Line, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
 
@@ -32,6 +34,7 @@ function level(mark: number, denominator: number): number {
 
 /** The part of a steel rule around a length, with the length marked on both edges. */
 export default function LengthReaderDrawing({ id, values, outputs }: DrawingProps) {
+  const texts = useTexts(lengthReader);
   const { denominator } = values as Values<typeof sheet.inputs>;
   const { mm: value, fraction } = outputs as OutputValues<typeof sheet.outputs>;
   if (value === null) return null;
@@ -48,10 +51,10 @@ export default function LengthReaderDrawing({ id, values, outputs }: DrawingProp
     <Drawing
       id={id}
       height={236}
-      title="The length on a steel rule"
-      description={`A rule with millimetres on one edge and ${division === 1 ? "inches" : `1/${division} inch`} on the other; ${value.toFixed(3)} mm is marked, and the nearest division is ${fraction} in.`}
+      title={texts.title}
+      description={texts.text(division === 1 ? texts.inches : texts.inch(division), value.toFixed(3), fraction)}
     >
-      <Aside place={spot(8, 14)}>millimetres above, inches below</Aside>
+      <Aside place={spot(8, 14)}>{texts.scales}</Aside>
       <rect class="sheet" x={-4} y={upper} width={drawingWidth + 8} height={lower - upper} />
       {tenths &&
         marks(start, start + shown, 0.5).map((mark) =>
@@ -95,8 +98,8 @@ export default function LengthReaderDrawing({ id, values, outputs }: DrawingProp
         end={anchor(x(fractionAt)) === "end"}
       >
         {near
-          ? "on the mark"
-          : `nearest 1/${division} in: ${Math.abs(nearest.error).toFixed(2)} mm too ${nearest.error > 0 ? "long" : "short"}`}
+          ? texts.onTheMark
+          : texts.nearest(division, Math.abs(nearest.error).toFixed(2), nearest.error > 0 ? texts.long : texts.short)}
       </Aside>
     </Drawing>
   );

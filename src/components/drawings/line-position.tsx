@@ -1,9 +1,11 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/line-position.ts";
+import { useTexts } from "../../texts/context.ts";
+import { linePosition } from "../../texts/en/drawings/line-position.ts";
 import { Line, Note, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const left = 20;
 const strip = { top: 54, height: 64 };
@@ -14,6 +16,8 @@ const mostSizes = 4;
 
 /** The lines on the sheet, how they are measured, and how far each may stray, enlarged. */
 export default function LinePositionDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(linePosition);
+  const { size, units } = useSizes(view);
   const { distance, count, layout } = values as Values<typeof sheet.inputs>;
   const { perLine, lastWorst, lastLikely } = outputs as OutputValues<typeof sheet.outputs>;
   if (perLine === null || lastWorst === null || lastLikely === null) return null;
@@ -28,18 +32,23 @@ export default function LinePositionDrawing({ id, values, outputs, view }: Drawi
   const bottom = strip.top + strip.height;
   const band = (error: number) => Math.max(scale * error, 0.4);
   // Where a step has no room for its size, sizes in a row would run into each other.
-  const room = 8 + 8 * sizeText(distance, view).length;
+  const room = 8 + 8 * size(distance).length;
   const sizes = Array.from({ length: chain && step < room ? 1 : Math.min(drawn, mostSizes) }, (_, index) => index + 1);
   return (
     <Drawing
       id={id}
       height={232}
-      title="The lines, and how far each may stray"
-      description={`${count} lines, each ${sizeText(distance, view)} from the next, ${chain ? "measured end to end, so that the band of each is wider than the one before" : "all measured from one edge, so that the bands of all are alike"}; the last is likely within ${sizeText(lastLikely, view)} and at worst within ${sizeText(lastWorst, view)}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(
+        count,
+        size(distance),
+        chain ? texts.endToEnd : texts.fromOneEdge,
+        size(lastLikely),
+        size(lastWorst),
+        units,
+      )}
     >
-      <Aside
-        place={spot(8, 14)}
-      >{`${unitNote(view)}; bands drawn ${chain ? "larger than they are" : "larger, all alike"}`}</Aside>
+      <Aside place={spot(8, 14)}>{texts.bandsDrawn(units, chain ? texts.largerThanTheyAre : texts.allAlike)}</Aside>
       <path class="sheet" d={`M${drawingWidth - 8} ${strip.top}H${left}V${bottom}H${drawingWidth - 8}`} />
       {Array.from({ length: drawn }, (_, index) => index + 1).map((line) => (
         <g key={line}>
@@ -60,28 +69,28 @@ export default function LinePositionDrawing({ id, values, outputs, view }: Drawi
           from={spot(chain ? x(line - 1) : left, bottom)}
           to={spot(x(line), bottom)}
           off={chain ? -20 : -18 - 18 * (line - 1)}
-          text={sizeText(chain ? distance : line * distance, view)}
+          text={size(chain ? distance : line * distance)}
           outside={step * (chain ? 1 : line) < room ? "to" : undefined}
         />
       ))}
       <Note
         to={spot(x(drawn) - 0.8 * band(worst(drawn)), strip.top + 5)}
         from={spot(x(drawn) - 20, strip.top - 22)}
-        lines="at worst"
+        lines={texts.atWorst}
         anchor="end"
       />
       <Note
         to={spot(x(drawn) + 0.6 * band(likely(drawn)), strip.top + strip.height - 18)}
         from={spot(x(drawn) + 8, bottom + 30)}
-        lines="likely"
+        lines={texts.likely}
         anchor="middle"
       />
       <text class="label" x={left} y={strip.top - 10}>
-        datum
+        {texts.datum}
       </text>
       {count > drawn && (
         <Aside place={spot(drawingWidth - 8, bottom + 62)} end>
-          {`the first ${drawn} of ${count} lines`}
+          {texts.firstOfLines(drawn, count)}
         </Aside>
       )}
     </Drawing>

@@ -2,14 +2,18 @@ import type { Values } from "../../lib/inputs.ts";
 import { formatQuantity } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/punch-load.ts";
+import { useTexts } from "../../texts/context.ts";
+import { punchLoad } from "../../texts/en/drawings/punch-load.ts";
 import { Arrowhead, Line, Size, spot } from "../figures/pen.tsx";
 import { type Cut, diePaths, pressedPath, punchPath } from "../figures/punching/cut.ts";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
 import { LoadGauge, percent } from "./parts/LoadGauge.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 /** The hole from above with the edge that is cut, the punch in the sheet, and how much of this shop's punch that takes. */
 export default function PunchLoadDrawing({ id, values, outputs, view, shop }: DrawingProps) {
+  const texts = useTexts(punchLoad);
+  const { size, units } = useSizes(view);
   const { shape, diameter, width, height, thickness } = values as Values<typeof sheet.inputs>;
   const { force, perimeter } = outputs as OutputValues<typeof sheet.outputs>;
   if (force === null || perimeter === null) return null;
@@ -35,12 +39,12 @@ export default function PunchLoadDrawing({ id, values, outputs, view, shop }: Dr
     <Drawing
       id={id}
       height={262}
-      title="The hole and the punch"
-      description={`A ${shape} hole whose edge of ${sizeText(perimeter, view)} is cut at once in sheet ${sizeText(thickness, view)} thick; the punch is pressed down with ${text}, ${percent(share)} of what this shop’s punch is rated for; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(shape, size(perimeter), size(thickness), text, percent(share), units)}
     >
-      <Aside place={spot(8, 14)}>from above</Aside>
+      <Aside place={spot(8, 14)}>{texts.fromAbove}</Aside>
       <Aside place={spot(352, 14)} end>
-        in section, not to scale
+        {texts.inSection}
       </Aside>
       <rect class="sheet" x={24} y={44} width={128} height={120} />
       {shape === "round" ? (
@@ -49,18 +53,18 @@ export default function PunchLoadDrawing({ id, values, outputs, view, shop }: Dr
         <rect class="stretch" x={middle.x - w / 2} y={middle.y - h / 2} width={w} height={h} />
       )}
       <text class="size" x={middle.x} y={middle.y + 5} text-anchor="middle">
-        {`L ${sizeText(perimeter, view)}`}
+        {`L ${size(perimeter)}`}
       </text>
       <Size
         from={spot(middle.x - w / 2, 44)}
         to={spot(middle.x + w / 2, 44)}
         off={8}
-        text={`${shape === "round" ? "d" : "a"} ${sizeText(across, view)}`}
+        text={`${shape === "round" ? "d" : "a"} ${size(across)}`}
         gap={2}
       />
       {shape === "rectangle" && (
         <text class="size" x={middle.x} y={156} text-anchor="middle">
-          {`b ${sizeText(along, view)}`}
+          {`b ${size(along)}`}
         </text>
       )}
       {diePaths(cut, 36).map((d) => (
@@ -78,7 +82,7 @@ export default function PunchLoadDrawing({ id, values, outputs, view, shop }: Dr
         to={spot(186, 96)}
         off={0.1}
         gap={0}
-        text={`T ${sizeText(thickness, view)}`}
+        text={`T ${size(thickness)}`}
         outside="to"
       />
       <LoadGauge share={share} top={218} />

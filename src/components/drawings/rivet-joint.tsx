@@ -1,8 +1,10 @@
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/rivet-joint.ts";
+import { useTexts } from "../../texts/context.ts";
+import { rivetJoint } from "../../texts/en/drawings/rivet-joint.ts";
 import { Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const left = 96;
 const top = 68;
@@ -11,6 +13,8 @@ const shown = 200;
 
 /** Two rivets at the end of a row from above, at the least distances and to scale. */
 export default function RivetJointDrawing({ id, outputs, view }: DrawingProps) {
+  const texts = useTexts(rivetJoint);
+  const { size, units } = useSizes(view);
   const { diameter, pitch, edge, count } = outputs as OutputValues<typeof sheet.outputs>;
   if (diameter === null || pitch === null || edge === null) return null;
   const scale = shown / (2 * edge + pitch);
@@ -19,15 +23,10 @@ export default function RivetJointDrawing({ id, outputs, view }: DrawingProps) {
   const bottom = y + half;
   const places = [left + half, left + half + scale * pitch];
   const right = left + shown;
-  const [p, e, d] = [pitch, edge, diameter].map((length) => sizeText(length, view));
+  const [p = "", e = "", d = ""] = [pitch, edge, diameter].map((length) => size(length));
   return (
-    <Drawing
-      id={id}
-      height={bottom + 68}
-      title="Where the rivets go"
-      description={`Two of ${count} rivets of ${d} in a lap from above: pitch at least ${p}, at least ${e} from the middle of a hole to the edge; ${unitNote(view)}.`}
-    >
-      <Aside place={spot(8, 14)}>least distances to scale, {unitNote(view)}</Aside>
+    <Drawing id={id} height={bottom + 68} title={texts.title} description={texts.text(count, d, p, e, units)}>
+      <Aside place={spot(8, 14)}>{texts.toScale(units)}</Aside>
       <rect class="sheet" x={left} y={top - 14} width={shown} height={bottom - top + 14} />
       <rect class="sheet" x={left} y={top} width={shown} height={bottom - top + 14} />
       <Line from={spot(left - 10, y)} to={spot(right + 10, y)} kind="centre" />

@@ -2,15 +2,19 @@ import type { Values } from "../../lib/inputs.ts";
 import { formatNumber } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/roll-setting.ts";
+import { useTexts } from "../../texts/context.ts";
+import { rollSetting } from "../../texts/en/drawings/roll-setting.ts";
 import { Arrowhead, at, Line, type Spot, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 import { fitInto, type Point } from "./parts/strip.ts";
 
 const box = { left: 24, top: 28, width: drawingWidth - 48, height: 214 };
 
 /** The rolls from the side to scale: flat contact dashed, the setting solid, the sheet between them and after it. */
 export default function RollSettingDrawing({ id, values, outputs, view, shop }: DrawingProps) {
+  const texts = useTexts(rollSetting);
+  const { size, units } = useSizes(view);
   const { radius, thickness, ...own } = values as Values<typeof sheet.inputs>;
   const { turns, rearRollRise: rise, loadedRadius: held } = outputs as OutputValues<typeof sheet.outputs>;
   if (turns === null || rise === null || held === null) return null;
@@ -56,12 +60,12 @@ export default function RollSettingDrawing({ id, values, outputs, view, shop }: 
     <Drawing
       id={id}
       height={290}
-      title="The setting of the rear roll"
-      description={`Rolls from the side, to scale: from flat contact the rear roll is raised by ${sizeText(rise, view)}, ${formatNumber(turns, 1)} turns; the sheet is held at a radius of ${sizeText(held, view)} and springs back to ${sizeText(radius, view)}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(size(rise), formatNumber(turns, 1), size(held), size(radius), units)}
     >
-      <Aside place={spot(8, 14)}>to scale, {unitNote(view)}</Aside>
+      <Aside place={spot(8, 14)}>{texts.toScale(units)}</Aside>
       <Aside place={spot(352, 14)} end>
-        dashed: flat contact
+        {texts.dashed}
       </Aside>
       {centres.map((centre) => roll(centre, "tool"))}
       {roll(flat, "hidden")}
@@ -69,10 +73,10 @@ export default function RollSettingDrawing({ id, values, outputs, view, shop }: 
       <Line from={lower} to={upper} kind="sight" />
       {Math.abs(upper.y - lower.y) > 10 && <Arrowhead tip={upper} direction={90} kind="arrow-motion" />}
       <text class="mark-text" x={lower.x + 8} y={Math.min((lower.y + upper.y) / 2 + 4, 276)} text-anchor="start">
-        {`h ${sizeText(rise, view)}`}
+        {`h ${size(rise)}`}
       </text>
       <text class="size" x={24} y={276}>
-        {`held at Ri ${sizeText(held, view)}, left at R ${sizeText(radius, view)}`}
+        {texts.radii(size(held), size(radius))}
       </text>
       <circle class="dot" cx={last.x} cy={last.y} r={2} />
     </Drawing>

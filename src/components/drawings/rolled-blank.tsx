@@ -1,9 +1,11 @@
 import type { Values } from "../../lib/inputs.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/rolled-blank.ts";
+import { useTexts } from "../../texts/context.ts";
+import { rolledBlank } from "../../texts/en/drawings/rolled-blank.ts";
 import { arcPath, away, Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { angleText, sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const centre = spot(180, 96);
 const outer = 66;
@@ -11,6 +13,8 @@ const strip = { left: 20, top: 214, width: drawingWidth - 40, height: 26 };
 
 /** The curve in section, and the flat blank with the part that the seam takes. */
 export default function RolledBlankDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(rolledBlank);
+  const { size, angle: turned, units } = useSizes(view);
   const { diameter, measured, thickness, arc, seam } = values as Values<typeof sheet.inputs>;
   const { blank } = outputs as OutputValues<typeof sheet.outputs>;
   if (blank === null) return null;
@@ -28,17 +32,17 @@ export default function RolledBlankDrawing({ id, values, outputs, view }: Drawin
     <Drawing
       id={id}
       height={262}
-      title="The rolled shape and its blank"
-      description={`A curve of ${angleText(arc)} with a diameter of ${sizeText(diameter, view)} ${measured}, ${sizeText(thickness, view)} thick, and below it the flat blank, ${sizeText(blank, view)} long; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(turned(arc), size(diameter), measured, size(thickness), size(blank), units)}
     >
-      <Aside place={spot(8, 14)}>{unitNote(view)}</Aside>
+      <Aside place={spot(8, 14)}>{units}</Aside>
       <path class="sheet" d={`${arcPath(centre, outer, from, to)}${arcPath(centre, inner, to, from, "L")}Z`} />
       <Line from={away(centre, 180, outer + 8)} to={away(centre, 0, outer + 8)} kind="centre" />
       <Line from={away(centre, 90, outer + 8)} to={away(centre, -90, outer + 8)} kind="centre" />
-      <Size from={away(centre, 200, face)} to={away(centre, 20, face)} off={0.1} gap={0} text={`D ${sizeText(diameter, view)}`} />
+      <Size from={away(centre, 200, face)} to={away(centre, 20, face)} off={0.1} gap={0} text={`D ${size(diameter)}`} />
       {!full && (
         <text class="size" x={centre.x + outer + 14} y={centre.y + 50}>
-          {angleText(arc)}
+          {turned(arc)}
         </text>
       )}
       <text class="label" x={centre.x + outer + 14} y={centre.y - 40}>
@@ -49,7 +53,7 @@ export default function RolledBlankDrawing({ id, values, outputs, view }: Drawin
         <g>
           <rect class="zone" x={strip.left + strip.width - seamWidth} y={strip.top} width={seamWidth} height={strip.height} />
           <text class="size" x={strip.left + strip.width} y={strip.top + 42} text-anchor="end">
-            {`seam ${sizeText(seam, view)}`}
+            {texts.seam(size(seam))}
           </text>
         </g>
       )}
@@ -57,9 +61,9 @@ export default function RolledBlankDrawing({ id, values, outputs, view }: Drawin
         from={spot(strip.left, strip.top)}
         to={spot(strip.left + strip.width, strip.top)}
         off={12}
-        text={`L ${sizeText(blank, view)}`}
+        text={`L ${size(blank)}`}
       />
-      <Aside place={spot(strip.left, strip.top + 40)}>the flat</Aside>
+      <Aside place={spot(strip.left, strip.top + 40)}>{texts.flat}</Aside>
     </Drawing>
   );
 }

@@ -3,14 +3,18 @@ import type { Values } from "../../lib/inputs.ts";
 import { formatNumber } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/saw-blade.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sawBlade } from "../../texts/en/drawings/saw-blade.ts";
 import { AngleSize, at, away, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const band = { x: 214, top: 34, bottom: 216, back: 58 };
 
 /** The coarsest band that keeps two teeth in the sheet, or else the finest that is made, to one scale with the sheet. */
 export default function SawBladeDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(sawBlade);
+  const { size, units } = useSizes(view);
   const { thickness } = values as Values<typeof sheet.inputs>;
   const { teethPerInchMin, inclined } = outputs as OutputValues<typeof sheet.outputs>;
   if (teethPerInchMin === null) return null;
@@ -36,22 +40,28 @@ export default function SawBladeDrawing({ id, values, outputs, view }: DrawingPr
     <Drawing
       id={id}
       height={236}
-      title="Band and sheet"
-      description={`Sheet ${sizeText(thickness, view)} thick, ${slanting ? `laid so that the blade runs at ${angle}° to its face` : "square to the blade"}, with a band of ${formatNumber(teethPerInchMin, 1)} teeth an inch, ${formatNumber(teeth, 1)} teeth of which are in it; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(
+        size(thickness),
+        slanting ? texts.laidSlanting(angle) : texts.laidSquare,
+        formatNumber(teethPerInchMin, 1),
+        formatNumber(teeth, 1),
+        units,
+      )}
     >
-      <Aside place={spot(8, 14)}>{`${unitNote(view)}; sheet and teeth to one scale`}</Aside>
+      <Aside place={spot(8, 14)}>{texts.toScale(units)}</Aside>
       <path class="tool" d={`M${band.x} ${start}${edge.join("")}H${band.x + band.back}V${start}Z`} />
       <path class="sheet" d={`M${[upper, lower, end, away(end, down - 90, thick)].map(at).join("L")}Z`} />
       {slanting && <AngleSize centre={lower} radius={56} from={270} to={down} text={`${angle}°`} textOff={10} />}
       <text class="label" x={band.x + 14} y={start + 18}>
-        band
+        {texts.band}
       </text>
       <text class="mark-text" x={band.x + band.back + 10} y={(upper.y + lower.y) / 2}>
-        {`${formatNumber(teeth, 1).replace(/\.0$/, "")} teeth`}
+        {texts.teeth(formatNumber(teeth, 1).replace(/\.0$/, ""))}
       </text>
       <path class="mark-line" d={`M${band.x + 4} ${upper.y}V${lower.y}`} />
       <text class="size" x={24} y={224}>
-        {`T ${sizeText(thickness, view)}`}
+        {`T ${size(thickness)}`}
       </text>
     </Drawing>
   );

@@ -3,9 +3,11 @@ import type { Values } from "../../lib/inputs.ts";
 import { formatQuantity } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/shear-load.ts";
+import { useTexts } from "../../texts/context.ts";
+import { shearLoad } from "../../texts/en/drawings/shear-load.ts";
 import { Arrowhead, Line, Note, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { angleText, sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const front = { left: 20, right: drawingWidth - 20, top: 74, thick: 22 };
 /** Top edge of the upper blade. */
@@ -14,6 +16,8 @@ const side = { middle: 96, top: 196, thick: 26 };
 
 /** The blades from the front, with what they cut at one moment, and from the side, with the gap between them. */
 export default function ShearLoadDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(shearLoad);
+  const { size, angle: turned, units } = useSizes(view);
   const { thickness, length, rake } = values as Values<typeof sheet.inputs>;
   const { force, clearance } = outputs as OutputValues<typeof sheet.outputs>;
   if (force === null || clearance === null) return null;
@@ -34,10 +38,17 @@ export default function ShearLoadDrawing({ id, values, outputs, view }: DrawingP
     <Drawing
       id={id}
       height={290}
-      title="The blades and the sheet"
-      description={`Sheet ${sizeText(thickness, view)} thick, cut over ${sizeText(length, view)} ${rake > 0 ? `by a blade raked ${angleText(rake)}, with ${sizeText(engaged, view)} under it at one moment` : "by parallel blades"}: ${formatQuantity(force, "force")} and a gap of ${sizeText(clearance, view)}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(
+        size(thickness),
+        size(length),
+        rake > 0 ? texts.raked(turned(rake), size(engaged)) : texts.parallelBlades,
+        formatQuantity(force, "force"),
+        size(clearance),
+        units,
+      )}
     >
-      <Aside place={spot(8, 14)}>{`${unitNote(view)}; thickness and slope drawn larger`}</Aside>
+      <Aside place={spot(8, 14)}>{texts.drawnLarger(units)}</Aside>
       <path class="tool" d={`M${front.left} ${top}V${rake > 0 ? bottom : front.top}${upper}Z`} />
       <path
         class="sheet"
@@ -54,11 +65,11 @@ export default function ShearLoadDrawing({ id, values, outputs, view }: DrawingP
         to={spot(whole ? front.right : start + drawn, bottom)}
         off={-30}
         gap={18}
-        text={sizeText(engaged, view)}
+        text={size(engaged)}
         outside={drawn < 60 ? "to" : undefined}
       />
       <text class="label" x={front.left + 6} y={46}>
-        {`upper blade${rake > 0 ? `, ${angleText(rake)}` : ", parallel"}`}
+        {texts.upperBlade(rake > 0 ? `, ${turned(rake)}` : texts.parallel)}
       </text>
 
       <path class="tool" d={`M${side.middle - gap / 2} ${side.top}V${side.top - 26}H${side.middle - 50}V${side.top - 6}Z`} />
@@ -74,13 +85,13 @@ export default function ShearLoadDrawing({ id, values, outputs, view }: DrawingP
       <Arrowhead tip={spot(side.middle - gap / 2, side.top + 67)} direction={0} />
       <Arrowhead tip={spot(side.middle + gap / 2, side.top + 67)} direction={180} />
       <text class="size" x={side.middle + 26} y={side.top + 71}>
-        {`c ${sizeText(clearance, view)}`}
+        {`c ${size(clearance)}`}
       </text>
       <Size from={spot(side.middle + 84, side.top + side.thick)} to={spot(side.middle + 84, side.top)} off={-16} text="" />
       <text class="size" x={side.middle + 106} y={side.top + side.thick / 2 + 4}>
-        {`T ${sizeText(thickness, view)}`}
+        {`T ${size(thickness)}`}
       </text>
-      <Note to={spot(side.middle - 30, side.top - 16)} from={spot(side.middle + 40, side.top - 18)} lines="from the side" />
+      <Note to={spot(side.middle - 30, side.top - 16)} from={spot(side.middle + 40, side.top - 18)} lines={texts.fromTheSide} />
     </Drawing>
   );
 }

@@ -2,9 +2,11 @@ import type { Values } from "../../lib/inputs.ts";
 import { formatQuantity } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/sheet-mass.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheetMass } from "../../texts/en/drawings/sheet-mass.ts";
 import { Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps, drawingWidth } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 /** Something of a known size beside it: the opening of a usual door [mm]. */
 const door = { width: 900, height: 2000 };
@@ -12,6 +14,8 @@ const area = { left: 54, right: drawingWidth - 14, top: 30, bottom: 216 };
 
 /** The sheet leaning against the wall beside a door, both to one scale. */
 export default function SheetMassDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(sheetMass);
+  const { size, units } = useSizes(view);
   const { width, length, thickness } = values as Values<typeof sheet.inputs>;
   const { mass } = outputs as OutputValues<typeof sheet.outputs>;
   if (mass === null) return null;
@@ -32,20 +36,26 @@ export default function SheetMassDrawing({ id, values, outputs, view }: DrawingP
     <Drawing
       id={id}
       height={256}
-      title="The sheet beside a door"
-      description={`A sheet of ${sizeText(wide, view)} by ${sizeText(high, view)} and ${sizeText(thickness, view)} thick, ${formatQuantity(mass, "mass")}, drawn to one scale with a door opening of ${sizeText(door.width, view)} by ${sizeText(door.height, view)}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(
+        size(wide),
+        size(high),
+        size(thickness),
+        formatQuantity(mass, "mass"),
+        size(door.width),
+        size(door.height),
+        units,
+      )}
     >
-      <Aside
-        place={spot(8, 14)}
-      >{`${unitNote(view)}; the door is ${sizeText(door.width, view)} × ${sizeText(door.height, view)}`}</Aside>
+      <Aside place={spot(8, 14)}>{texts.door(units, size(door.width), size(door.height))}</Aside>
       <path
         class="tool"
         d={`M${doorLeft} ${area.bottom}V${area.bottom - scale * door.height}H${doorLeft + scale * door.width}V${area.bottom}`}
       />
       <path class="sheet" d={`M${left} ${area.bottom}V${top}H${right}V${area.bottom}Z`} />
       <Line from={spot(8, area.bottom)} to={spot(drawingWidth - 8, area.bottom)} />
-      <Size from={spot(left, area.bottom)} to={spot(right, area.bottom)} off={-18} text={sizeText(wide, view)} />
-      <Size from={spot(left, area.bottom)} to={spot(left, top)} off={14} text={sizeText(high, view)} />
+      <Size from={spot(left, area.bottom)} to={spot(right, area.bottom)} off={-18} text={size(wide)} />
+      <Size from={spot(left, area.bottom)} to={spot(left, top)} off={14} text={size(high)} />
     </Drawing>
   );
 }

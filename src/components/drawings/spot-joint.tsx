@@ -3,10 +3,12 @@ import { jointFactors } from "../../lib/joining/spot-spacing.ts";
 import { formatNumber, formatQuantity } from "../../lib/quantity/format.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/spot-joint.ts";
+import { useTexts } from "../../texts/context.ts";
+import { spotJoint } from "../../texts/en/drawings/spot-joint.ts";
 import { box } from "../figures/joining/shapes.ts";
 import { Arrowhead, Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 const left = 84;
 const top = 92;
@@ -18,6 +20,8 @@ const beyond = 30;
 
 /** The row from above, to scale: pitch, edge and lap, and the way the load pulls. */
 export default function SpotJointDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(spotJoint);
+  const { size, units } = useSizes(view);
   const { load } = values as Values<typeof sheet.inputs>;
   const { spots, pitch, edge, lap } = outputs as OutputValues<typeof sheet.outputs>;
   if (spots === null || pitch === null || edge === null || lap === null) return null;
@@ -33,7 +37,7 @@ export default function SpotJointDrawing({ id, values, outputs, view }: DrawingP
   const [one = left, next = right] = places;
   const middle = (left + right) / 2;
   const radius = (scale * edge) / jointFactors.edge / 2;
-  const [p, e, w] = [pitch, edge, lap].map((size) => sizeText(size, view));
+  const [p = "", e = "", w = ""] = [pitch, edge, lap].map((length) => size(length));
   const force = formatQuantity(load, "force");
   const count = formatNumber(spots, 0);
   const sheetPath = (from: number, to: number) =>
@@ -42,12 +46,20 @@ export default function SpotJointDrawing({ id, values, outputs, view }: DrawingP
     <Drawing
       id={id}
       height={bottom + beyond + 84}
-      title="Where the spots go"
-      description={`${broken ? `The first ${drawn} of ${count}` : count} ${spots === 1 ? "spot" : "spots"} in a lap from above, pulled apart with ${force} across the row: pitch at least ${p}, at least ${e} from the middle of a spot to the edge, lap ${w}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(
+        broken ? texts.firstOf(drawn, count) : count,
+        spots === 1 ? texts.spot : texts.spots,
+        force,
+        p,
+        e,
+        w,
+        units,
+      )}
     >
-      <Aside
-        place={spot(8, 14)}
-      >{`${broken ? `first ${drawn} of ${count} spots` : spots === 1 ? "1 spot" : `${count} spots`}, least distances to scale`}</Aside>
+      <Aside place={spot(8, 14)}>
+        {texts.toScale(broken ? texts.drawnOf(drawn, count) : spots === 1 ? texts.oneSpot : texts.manySpots(count))}
+      </Aside>
       <path class="sheet" d={sheetPath(top - beyond, bottom)} />
       <path class="sheet" d={sheetPath(top, bottom + beyond)} />
       <Line from={spot(left, top)} to={spot(right, top)} kind="outline" />

@@ -3,11 +3,13 @@ import { showQuantity } from "../../lib/quantity/format.ts";
 import type { Quantity } from "../../lib/quantity/units.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/spot-setting.ts";
+import { useTexts } from "../../texts/context.ts";
+import { spotSetting } from "../../texts/en/drawings/spot-setting.ts";
 import { lookText, rangeLook } from "../calculator/texts.ts";
 import { box, ellipse, tipPath } from "../figures/joining/shapes.ts";
 import { Line, Size, spot } from "../figures/pen.tsx";
 import { Aside, Drawing, type DrawingProps } from "./parts/Drawing.tsx";
-import { sizeText, unitNote } from "./parts/sizes.ts";
+import { useSizes } from "./parts/sizes.ts";
 
 /** Where the row of spots begins and how long the part of it is that is drawn: half a lap, a pitch, half a lap. */
 const left = 50;
@@ -16,6 +18,8 @@ const tip = { top: 58, length: 46, below: 34 };
 
 /** The tips on the pair in section along the row, and below it the lap from above; both to one scale. */
 export default function SpotSettingDrawing({ id, values, outputs, view }: DrawingProps) {
+  const texts = useTexts(spotSetting);
+  const { size, units } = useSizes(view);
   const { thickness, otherThickness } = values as Values<typeof sheet.inputs>;
   const { tipFace, nugget, minPitch, minLap, ...ranges } = outputs as OutputValues<typeof sheet.outputs>;
   const { forceMin, forceMax, currentMin, currentMax, timeMin, timeMax } = ranges;
@@ -35,7 +39,7 @@ export default function SpotSettingDrawing({ id, values, outputs, view }: Drawin
   const lapTop = foot + tip.below + 58;
   const lapFoot = lapTop + scale * minLap;
   const row = (lapTop + lapFoot) / 2;
-  const [face, d, p, w] = [tipFace, nugget, minPitch, minLap].map((length) => sizeText(length, view));
+  const [face = "", d = "", p = "", w = ""] = [tipFace, nugget, minPitch, minLap].map((length) => size(length));
   const settings = [
     rangeWords(forceMin, forceMax, "force"),
     rangeWords(currentMin, currentMax, "current"),
@@ -45,10 +49,10 @@ export default function SpotSettingDrawing({ id, values, outputs, view }: Drawin
     <Drawing
       id={id}
       height={lapFoot + 56}
-      title="Tips, spot, pitch and lap"
-      description={`Two sheets, ${sizeText(thickness, view)} and ${sizeText(otherThickness, view)} thick, between tips with a face of ${face}; the weld to aim at is ${d} across; the next spot is at least ${p} away and the lap at least ${w} wide; ${settings.join(", ")}; ${unitNote(view)}.`}
+      title={texts.title}
+      description={texts.text(size(thickness), size(otherThickness), face, d, p, w, settings.join(", "), units)}
     >
-      <Aside place={spot(8, 14)}>to scale, {unitNote(view)}; depth of the weld a sketch</Aside>
+      <Aside place={spot(8, 14)}>{texts.toScale(units)}</Aside>
       <path class="sheet" d={box(left - 14, top, right + 14, joint)} />
       <path class="sheet" d={box(left - 14, joint, right + 14, foot)} />
       <path class="melt" d={lens(first)} />
@@ -60,7 +64,7 @@ export default function SpotSettingDrawing({ id, values, outputs, view }: Drawin
         to={spot(first + body.half, top)}
         off={tip.length + 12}
         gap={tip.length + 2}
-        text={`face ${face}`}
+        text={texts.face(face)}
         outside={scale * tipFace < 64 ? "to" : undefined}
       />
       {settings.map((words, index) => (
@@ -79,13 +83,13 @@ export default function SpotSettingDrawing({ id, values, outputs, view }: Drawin
       {[first, second].map((x, index) => (
         <circle key={x} class={index === 0 ? "outline" : "hidden"} cx={x} cy={row} r={(scale * nugget) / 2} />
       ))}
-      <Size from={spot(right, lapTop)} to={spot(right, lapFoot)} off={22} text={`lap ${w}`} />
+      <Size from={spot(right, lapTop)} to={spot(right, lapFoot)} off={22} text={texts.lap(w)} />
       <text class="size" x={first} y={lapFoot + 40} text-anchor="middle">
         {`d ${d}`}
       </text>
       <Line from={spot(first, lapFoot + 27)} to={spot(first, row + (scale * nugget) / 2)} />
       <Aside place={spot(352, lapFoot + 44)} end>
-        dashed: the next spot
+        {texts.dashed}
       </Aside>
     </Drawing>
   );

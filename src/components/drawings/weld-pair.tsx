@@ -1,6 +1,8 @@
 import { otherJoints } from "../../lib/joining/weld-pair.ts";
 import type { OutputValues } from "../../lib/worksheet.ts";
 import type sheet from "../../lib/worksheets/weld-pair.ts";
+import { useTexts } from "../../texts/context.ts";
+import { weldPair } from "../../texts/en/drawings/weld-pair.ts";
 import { box, closed, ellipse, tipPath } from "../figures/joining/shapes.ts";
 import { Line, spot } from "../figures/pen.tsx";
 import { Drawing, type DrawingProps } from "./parts/Drawing.tsx";
@@ -14,24 +16,19 @@ const sign = spot(216, 62);
 /** Where the words below it begin. */
 const wordsLeft = 194;
 
-const signs = {
-  yes: { words: ["Spot weld them."], told: "a full lens joins them" },
-  "with-care": { words: ["With care: peel", "a test coupon first."], told: "a lens joins them, under a warning triangle" },
-  no: { words: ["Do not spot weld."], told: "no lens joins them, and tips and joint are crossed out" },
-} as const;
-
 /** The pair between the tips. The verdict is told by a shape and by words: colour only repeats it. */
 export default function WeldPairDrawing({ id, outputs }: DrawingProps) {
+  const texts = useTexts(weldPair);
   const { verdict, instead } = outputs as OutputValues<typeof sheet.outputs>;
-  const { words, told } = signs[verdict];
+  const { words, told } = texts.signs[verdict];
   const others = instead.map((joint) => otherJoints[joint as keyof typeof otherJoints]);
   const refused = verdict === "no";
   return (
     <Drawing
       id={id}
       height={212}
-      title={`Between the tips: ${words.join(" ")}`}
-      description={`Two sheets between the tips of a spot welder; ${told}.${others.length > 0 ? ` ${refused ? "Instead" : "Or"}: ${others.join(", ")}.` : ""}`}
+      title={texts.title(words.join(" "))}
+      description={texts.text(told, others.length > 0 ? texts.others(refused ? texts.instead : texts.or, others.join(", ")) : "")}
     >
       <path class="sheet" d={box(14, top, x + 62, joint)} />
       <path class="sheet" d={box(34, joint, x + 82, foot)} />
@@ -46,10 +43,10 @@ export default function WeldPairDrawing({ id, outputs }: DrawingProps) {
       )}
       <Line from={spot(14, joint)} to={spot(x + 82, joint)} kind="outline" />
       <text class="aside" x={14} y={top - 8}>
-        one
+        {texts.one}
       </text>
       <text class="aside" x={x + 82} y={foot + 18} text-anchor="end">
-        other
+        {texts.other}
       </text>
 
       <Sign verdict={verdict} />
@@ -62,7 +59,7 @@ export default function WeldPairDrawing({ id, outputs }: DrawingProps) {
       </text>
       {others.length > 0 && (
         <text class="label" x={wordsLeft} y={sign.y + 50 + 20 * words.length}>
-          {[refused ? "Instead:" : "Or:", ...others].map((line, index) => (
+          {[refused ? texts.instead : texts.or, ...others].map((line, index) => (
             <tspan key={line} x={wordsLeft} dy={index === 0 ? 0 : 16}>
               {line.replace(" where the metal folds flat", "")}
             </tspan>
@@ -74,7 +71,7 @@ export default function WeldPairDrawing({ id, outputs }: DrawingProps) {
 }
 
 /** A ring with a tick, a triangle with a stroke and a point, or a barred ring. */
-function Sign({ verdict }: { verdict: keyof typeof signs }) {
+function Sign({ verdict }: { verdict: keyof typeof weldPair.signs }) {
   const { x: middle, y } = sign;
   if (verdict === "yes")
     return (

@@ -1,9 +1,12 @@
+import { useTexts } from "../../texts/context.ts";
+import { figuresEdges } from "../../texts/en/figures-edges.ts";
 import { Line, Paper, Path, spot, Text } from "./pen.tsx";
 
 const size = { width: 150, depth: 92, side: 36 };
 
 /** The blank of a box from above, its four bends numbered in the order they are made. */
 export default function BoxBends() {
+  const { boxBends: texts } = useTexts(figuresEdges);
   const [left, top] = [105, 60];
   const { width, depth, side } = size;
   const [right, bottom] = [left + width, top + depth];
@@ -14,10 +17,7 @@ export default function BoxBends() {
     { number: 4, x: right + side / 2, y: top + depth / 2 },
   ];
   return (
-    <Paper
-      height={236}
-      title="The blank of a box from above with a relief hole in each corner; the long sides are bent first, the short sides afterwards"
-    >
+    <Paper height={236} title={texts.title}>
       <Path
         d={`M${left} ${top - side}H${right}V${top}H${right + side}V${bottom}H${right}V${bottom + side}H${left}V${bottom}H${left - side}V${top}H${left}Z`}
         kind="sheet"
@@ -35,8 +35,8 @@ export default function BoxBends() {
           </text>
         </g>
       ))}
-      <Text spot={spot(left + width / 2, top + depth / 2 + 4)} lines="bottom" anchor="middle" kind="name" />
-      <Text spot={spot(180, 222)} lines="numbers: the order of the bends" anchor="middle" kind="name" />
+      <Text spot={spot(left + width / 2, top + depth / 2 + 4)} lines={texts.bottom} anchor="middle" kind="name" />
+      <Text spot={spot(180, 222)} lines={texts.order} anchor="middle" kind="name" />
     </Paper>
   );
 }

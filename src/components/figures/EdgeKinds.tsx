@@ -1,15 +1,17 @@
 import { type FoldedEdgeSize, foldedEdge } from "../../lib/bending/folded-edge.ts";
+import { useTexts } from "../../texts/context.ts";
+import { figuresEdges } from "../../texts/en/figures-edges.ts";
 import { Paper, Path, Size, spot, Text } from "./pen.tsx";
 import { type StripStep, stripPath } from "./section.ts";
 
 const thickness = 1;
 const sheetShown = 15;
 
-const kinds: readonly { edge: FoldedEdgeSize; name: string; purpose: string }[] = [
-  { edge: { kind: "closed", thickness, width: 7, gap: 0 }, name: "closed", purpose: "stiff, flat, safe" },
-  { edge: { kind: "open", thickness, width: 7, gap: 1.6 }, name: "open", purpose: "slides over an edge" },
-  { edge: { kind: "teardrop", thickness, width: 8, gap: 2.4 }, name: "teardrop", purpose: "for metal that cracks" },
-  { edge: { kind: "double", thickness, width: 7, gap: 0 }, name: "double", purpose: "stiffest" },
+const kinds: readonly FoldedEdgeSize[] = [
+  { kind: "closed", thickness, width: 7, gap: 0 },
+  { kind: "open", thickness, width: 7, gap: 1.6 },
+  { kind: "teardrop", thickness, width: 8, gap: 2.4 },
+  { kind: "double", thickness, width: 7, gap: 0 },
 ];
 
 /** A sharp fold is drawn with a hair of radius, so that its two faces can be told apart. */
@@ -38,16 +40,15 @@ function stepsOf(edge: FoldedEdgeSize): StripStep[] {
 
 /** The four folded edges in section, with the width each is named by. */
 export default function EdgeKinds() {
+  const { edgeKinds: texts } = useTexts(figuresEdges);
   const scale = 7;
   return (
-    <Paper
-      height={248}
-      title="Four folded edges in section: closed, open with a gap, teardrop with a round loop, and double, folded twice"
-    >
-      {kinds.map(({ edge, name, purpose }, index) => {
+    <Paper height={248} title={texts.title}>
+      {kinds.map((edge, index) => {
         const left = (index % 2) * 180;
         const top = index < 2 ? 0 : 126;
         const { turns } = foldedEdge(edge);
+        const { name, purpose } = texts[edge.kind];
         const outermost = Math.max(hair, turns.at(-1)?.radius ?? 0) + thickness;
         const origin = spot(left + 22, top + 64);
         const end = origin.x + scale * (sheetShown + outermost);

@@ -1,4 +1,6 @@
 import { loadCatalogue } from "../../catalogue/load.ts";
+import { useTexts } from "../../texts/context.ts";
+import { figuresEdges } from "../../texts/en/figures-edges.ts";
 import { Arrowhead, Line, Paper, Path, spot, Text } from "./pen.tsx";
 import { stripPath } from "./section.ts";
 import { type BrakeFront, bedPath, fingerPath, leafPath } from "./tool.ts";
@@ -8,6 +10,7 @@ const flap = 6;
 
 /** Making a closed edge: swing as far as the leaf goes, then press flat under the clamp. */
 export default function EdgeSteps() {
+  const { edgeSteps: texts } = useTexts(figuresEdges);
   const { largestSwing } = loadCatalogue().shop.brake;
   const scale = 7;
   const front = (left: number, lift: number): BrakeFront => ({
@@ -36,15 +39,12 @@ export default function EdgeSteps() {
     origin: spot(press.hinge.x - scale * (sheet.thickness + 12.4), press.hinge.y),
   });
   return (
-    <Paper
-      height={190}
-      title={`Closed edge in two steps: swing to the machine's largest angle, ${largestSwing} degrees, then press the flap flat under the clamp`}
-    >
+    <Paper height={190} title={texts.title(largestSwing)}>
       <Path d={bedPath(swing, 3)} kind="tool" />
       <Path d={leafPath({ ...swing, reach: 8 }, 2, largestSwing)} kind="tool" />
       <Path d={fingerPath(swing)} kind="tool" />
       <Path d={swung.d} kind="sheet" />
-      <Text spot={spot(90, 164)} lines={["1  swing to the", `machine's end, ${largestSwing}°`]} anchor="middle" kind="name" />
+      <Text spot={spot(90, 164)} lines={texts.swing(largestSwing)} anchor="middle" kind="name" />
 
       <Path d={bedPath(press, 3)} kind="tool" />
       <Path d={fingerPath(press)} kind="tool" />
@@ -52,7 +52,7 @@ export default function EdgeSteps() {
       <Path d={pressed.d} kind="sheet" />
       <Line from={spot(press.hinge.x - 64, 24)} to={spot(press.hinge.x - 64, 48)} kind="motion" />
       <Arrowhead tip={spot(press.hinge.x - 64, 54)} direction={-90} kind="arrow-motion" />
-      <Text spot={spot(270, 164)} lines={["2  press flat under", "the clamp"]} anchor="middle" kind="name" />
+      <Text spot={spot(270, 164)} lines={texts.press} anchor="middle" kind="name" />
       <path class="thin" d={`M180 16L180 176`} />
     </Paper>
   );

@@ -1,3 +1,5 @@
+import { useTexts } from "../../texts/context.ts";
+import { figuresSpringback } from "../../texts/en/figures-springback.ts";
 import { at, Paper, Path, type Spot, spot, Text } from "./pen.tsx";
 import { stripPath } from "./section.ts";
 
@@ -7,18 +9,16 @@ const upright = 20;
 const scale = 2.7;
 
 const cells = [
-  { name: ["right: from below,", "flat, near the bend"], angle: 90, tilt: 0, above: false },
-  { name: ["wrong: tilted,", "reads too long"], angle: 90, tilt: 8, above: false },
-  { name: ["wrong: from above,", "reads the angle too"], angle: 83, tilt: 0, above: true },
-];
+  { name: "right", angle: 90, tilt: 0, above: false },
+  { name: "tilted", angle: 90, tilt: 8, above: false },
+  { name: "fromAbove", angle: 83, tilt: 0, above: true },
+] as const;
 
 /** A caliper on the outside leg of an angle: from below near the bend, tilted, and from above on a leg that is not square. */
 export default function JawPlacement() {
+  const { jawPlacement: texts } = useTexts(figuresSpringback);
   return (
-    <Paper
-      height={196}
-      title="Measuring an outside leg with a caliper: right is from below, one jaw on the edge and the other flat on the other leg just above the bend"
-    >
+    <Paper height={196} title={texts.title}>
       {cells.map(({ name, angle, tilt, above }, index) => {
         const origin = spot(index * 120 + 26, 108);
         const strip = stripPath(
@@ -32,12 +32,12 @@ export default function JawPlacement() {
         const left = origin;
         const right = spot(origin.x + contact + (tilt > 0 ? 3 : 0), origin.y);
         return (
-          <g key={name[0]}>
+          <g key={name}>
             <Path d={strip.d} kind="sheet" />
             <g transform={tilt === 0 ? undefined : `rotate(${tilt} ${left.x} ${left.y - 4})`}>
               <Path d={jaws(left, right, reach, above)} kind="tool" />
             </g>
-            <Text spot={spot(index * 120 + 60, 168)} lines={name} anchor="middle" kind="name" />
+            <Text spot={spot(index * 120 + 60, 168)} lines={texts[name]} anchor="middle" kind="name" />
           </g>
         );
       })}

@@ -1,20 +1,22 @@
 import { loadCatalogue } from "../../catalogue/load.ts";
 import { overbend } from "../../lib/bending/springback.ts";
-import type { MaterialId } from "../../lib/catalogue.ts";
+import { useTexts } from "../../texts/context.ts";
+import { figuresSpringback } from "../../texts/en/figures-springback.ts";
 import { at, Line, Note, Paper, Path, spot, Text } from "./pen.tsx";
 
 /** `at`: the ratio at which the name is tied to its curve, and how far away it stands. */
-const metals: readonly { id: MaterialId; name: string; at: number; off: readonly [number, number] }[] = [
-  { id: "al-5052-h32", name: "aluminium 5052-H32", at: 9, off: [14, 6] },
-  { id: "stainless-304", name: "stainless 304", at: 15, off: [-14, -24] },
-  { id: "steel-cr", name: "cold-rolled steel", at: 14, off: [6, 22] },
-  { id: "copper-soft", name: "soft copper", at: 15, off: [-4, 26] },
-];
+const metals = [
+  { id: "al-5052-h32", at: 9, off: [14, 6] },
+  { id: "stainless-304", at: 15, off: [-14, -24] },
+  { id: "steel-cr", at: 14, off: [6, 22] },
+  { id: "copper-soft", at: 15, off: [-4, 26] },
+] as const;
 const largestRatio = 20;
 const largestOverbend = 8;
 
 /** Overbend at 90° against radius over thickness for four metals, by the formula. */
 export default function OverbendChart() {
+  const { overbendChart: texts } = useTexts(figuresSpringback);
   const { materials } = loadCatalogue();
   const left = 44;
   const right = 340;
@@ -22,20 +24,22 @@ export default function OverbendChart() {
   const bottom = 214;
   const x = (ratio: number) => left + ((right - left) * ratio) / largestRatio;
   const y = (degrees: number) => bottom - ((bottom - top) * degrees) / largestOverbend;
-  const curves = metals.map(({ id, name, at: ratio, off }) => {
+  const curves = metals.map(({ id, at: ratio, off }) => {
     const { yield: strength, elasticModulus } = materials[id];
     const value = (each: number) =>
       overbend({ angle: 90, thickness: 1, radius: each, yield: strength.value, elasticModulus: elasticModulus.value }).overbend;
     const points = Array.from({ length: 41 }, (_, index) => (largestRatio * index) / 40).map((each) =>
       spot(x(each), y(value(each))),
     );
-    return { name, off, tie: spot(x(ratio), y(value(ratio))), points: points.filter((point) => point.y >= top) };
+    return {
+      name: texts.metals[id],
+      off,
+      tie: spot(x(ratio), y(value(ratio))),
+      points: points.filter((point) => point.y >= top),
+    };
   });
   return (
-    <Paper
-      height={262}
-      title="Overbend for a bend of 90 degrees against radius over thickness: least for soft copper, most for stainless steel and hard aluminium"
-    >
+    <Paper height={262} title={texts.title}>
       {[0, 2, 4, 6, 8].map((degrees) => (
         <g key={degrees}>
           <path class="grain" d={`M${left} ${y(degrees)}H${right}`} />
@@ -53,8 +57,8 @@ export default function OverbendChart() {
           <Note to={tie} from={spot(tie.x + off[0], tie.y + off[1])} lines={name} anchor={off[0] < -8 ? "end" : "start"} />
         </g>
       ))}
-      <Text spot={spot((left + right) / 2, bottom + 38)} lines="inside radius ÷ thickness" anchor="middle" kind="label" />
-      <Text spot={spot(left + 8, top + 6)} lines="overbend" kind="label" />
+      <Text spot={spot((left + right) / 2, bottom + 38)} lines={texts.radiusOverThickness} anchor="middle" kind="label" />
+      <Text spot={spot(left + 8, top + 6)} lines={texts.overbend} kind="label" />
     </Paper>
   );
 }

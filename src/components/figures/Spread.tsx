@@ -2,6 +2,8 @@ import { loadCatalogue } from "../../catalogue/load.ts";
 import { formatNumber } from "../../lib/quantity/format.ts";
 import { runWorksheet } from "../../lib/worksheet.ts";
 import practicePieces from "../../lib/worksheets/practice-pieces.ts";
+import { useTexts } from "../../texts/context.ts";
+import { figuresSpringback } from "../../texts/en/figures-springback.ts";
 import { Line, Paper, spot, Text } from "./pen.tsx";
 import { firstThree, practiceExample } from "./practice-example.ts";
 
@@ -16,9 +18,10 @@ function resultOf(raw: typeof practiceExample | typeof firstThree) {
 
 /** Measured deductions as dots, with their mean and ±, for the first three strips and for all five. */
 export default function Spread() {
+  const { spread: texts } = useTexts(figuresSpringback);
   const rows = [
-    { name: "3 pieces", ...resultOf(firstThree) },
-    { name: "5 pieces", ...resultOf(practiceExample) },
+    { name: texts.three, ...resultOf(firstThree) },
+    { name: texts.five, ...resultOf(practiceExample) },
   ];
   const reach = 1.15 * Math.max(...rows.map(({ uncertainty }) => uncertainty));
   const middle = rows[1]?.deduction ?? 0;
@@ -32,7 +35,11 @@ export default function Spread() {
   return (
     <Paper
       height={214}
-      title={`Measured bend deductions: with three pieces ${rows.map(({ name, deduction, uncertainty }) => `${name} ${formatNumber(deduction, 2)} ± ${formatNumber(uncertainty, 2)} mm`).join("; ")}`}
+      title={texts.title(
+        rows
+          .map(({ name, deduction, uncertainty }) => texts.row(name, formatNumber(deduction, 2), formatNumber(uncertainty, 2)))
+          .join("; "),
+      )}
     >
       {ticks.map((tick, index) => (
         <g key={tick}>
@@ -61,7 +68,7 @@ export default function Spread() {
           </g>
         );
       })}
-      <Text spot={spot((left + right) / 2, axis + 34)} lines="bend deduction, mm" anchor="middle" kind="label" />
+      <Text spot={spot((left + right) / 2, axis + 34)} lines={texts.bendDeduction} anchor="middle" kind="label" />
     </Paper>
   );
 }

@@ -1,12 +1,17 @@
 import type { ComponentChildren } from "preact";
+import type { glossaryDrawings } from "../../texts/en/glossary-drawings.ts";
 
 /** Size of every drawing of the glossary: small enough to stand beside a sentence. */
 export const paper = { width: 220, height: 132 } as const;
 
+type About = keyof typeof glossaryDrawings.about;
+/** What is drawn, given the words in it in the language of the page. */
+type Draw = (labels: typeof glossaryDrawings.labels) => ComponentChildren;
+
 export interface SketchKind {
-  /** What is drawn, for those who cannot see it; the word that is marked in it is added. */
-  readonly about: string;
-  readonly draw: () => ComponentChildren;
+  /** Which of the texts says what is drawn, for those who cannot see it; the word that is marked in it is added. */
+  readonly about: About;
+  readonly draw: Draw;
 }
 /** Drawings that share their ground, each with another part of it marked. */
 export type Sketches = Readonly<Record<string, SketchKind>>;
@@ -29,18 +34,18 @@ export const box = (x: number, y: number, width: number, height: number) => `M${
 
 /** The same ground for several words: `about` once, and a drawing of each part on it. */
 export function onGround<Part extends string>(
-  about: string,
-  ground: () => ComponentChildren,
-  parts: Readonly<Record<Part, () => ComponentChildren>>,
+  about: About,
+  ground: Draw,
+  parts: Readonly<Record<Part, Draw>>,
 ): Readonly<Record<Part, SketchKind>> {
-  const entries = Object.entries<() => ComponentChildren>(parts).map(([part, mark]) => [
+  const entries = Object.entries<Draw>(parts).map(([part, mark]) => [
     part,
     {
       about,
-      draw: () => (
+      draw: (labels: typeof glossaryDrawings.labels) => (
         <>
-          {ground()}
-          <Lit>{mark()}</Lit>
+          {ground(labels)}
+          <Lit>{mark(labels)}</Lit>
         </>
       ),
     },

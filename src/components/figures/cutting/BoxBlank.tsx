@@ -1,4 +1,6 @@
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Line, Note, Paper, Path, Size, spot } from "../pen.tsx";
 import { box, cornerPlaces } from "./corner.ts";
 
@@ -6,6 +8,7 @@ const scale = 1.75;
 
 /** The whole blank of an open box: base, four sides, four square corners to be cut out. */
 export default function BoxBlank() {
+  const { boxBlank: texts } = useTexts(figuresCutting);
   const { side, deduction, guide, centre, tangent } = cornerPlaces();
   const wide = box.width + 2 * (side - deduction);
   const deep = box.depth + 2 * (side - deduction);
@@ -17,7 +20,7 @@ export default function BoxBlank() {
   return (
     <Paper
       height={326}
-      title={`Blank of an open box ${box.width} by ${box.depth} mm outside with sides ${side} mm high: ${formatNumber(wide, 1)} by ${formatNumber(deep, 1)} mm, with a square of ${formatNumber(guide, 2)} mm cut out of each corner`}
+      title={texts.title(box.width, box.depth, side, formatNumber(wide, 1), formatNumber(deep, 1), formatNumber(guide, 2))}
     >
       <Path
         d={`M${x(guide)} ${y(0)}H${x(wide - guide)}V${y(guide)}H${x(wide)}V${y(deep - guide)}H${x(wide - guide)}V${y(deep)}H${x(guide)}V${y(deep - guide)}H${x(0)}V${y(guide)}H${x(guide)}Z`}
@@ -41,10 +44,15 @@ export default function BoxBlank() {
       <Note
         to={spot(x(wide - guide / 2), y(deep - guide / 2))}
         from={spot(x(wide) - 8, y(deep) + 26)}
-        lines="cut out"
+        lines={texts.cutOut}
         anchor="middle"
       />
-      <Note to={spot(x(wide / 2), y(deep - middle))} from={spot(x(wide / 2) - 20, y(deep) + 26)} lines="bend" anchor="middle" />
+      <Note
+        to={spot(x(wide / 2), y(deep - middle))}
+        from={spot(x(wide / 2) - 20, y(deep) + 26)}
+        lines={texts.bend}
+        anchor="middle"
+      />
     </Paper>
   );
 }

@@ -1,4 +1,6 @@
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Line, Paper, Path, spot, Text } from "../pen.tsx";
 import { cornerPlaces } from "./corner.ts";
 
@@ -7,13 +9,11 @@ const reach = 16;
 
 /** The corner of the blank enlarged: where two bend zones cross, and the hole that takes the crossing out. */
 export default function CornerRelief() {
+  const { cornerRelief: texts } = useTexts(figuresCutting);
   const { guide, tangent, centre, relief } = cornerPlaces();
   const top = 30;
   return (
-    <Paper
-      height={250}
-      title={`The corner of the blank enlarged, without and with a relief hole of ${formatNumber(relief, 1)} mm: the two bend zones cross in the corner, and the hole takes the crossing away`}
-    >
+    <Paper height={250} title={texts.title(formatNumber(relief, 1))}>
       {[false, true].map((drilled) => {
         const left = drilled ? 196 : 14;
         // The corner of the notch lies so far into each picture.
@@ -41,11 +41,7 @@ export default function CornerRelief() {
             )}
             <Text
               spot={spot(left + 74, 206)}
-              lines={
-                drilled
-                  ? [`hole ${formatNumber(relief, 1)}, where the`, "inner lines cross"]
-                  : ["the zones cross: it", "bulges or tears"]
-              }
+              lines={drilled ? texts.hole(formatNumber(relief, 1)) : texts.zonesCross}
               anchor="middle"
               kind="name"
             />

@@ -1,5 +1,7 @@
 import { clearGap } from "../../../lib/cutting/corner-notch.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { arcPath, at, Line, Note, Paper, Path, Size, type Spot, spot } from "../pen.tsx";
 import { cornerPlaces } from "./corner.ts";
 
@@ -7,6 +9,7 @@ const scale = 26;
 
 /** The finished corner from above: both sides stand up, each stops short of the outside face of the other. */
 export default function CornerUp() {
+  const { cornerUp: texts } = useTexts(figuresCutting);
   const { thickness, radius, gap } = cornerPlaces();
   const clear = clearGap(gap, thickness);
   // The outside corner, where the two outer faces would meet.
@@ -17,10 +20,7 @@ export default function CornerUp() {
   const one: Spot = spot(corner.x + t, corner.y + g);
   const other: Spot = spot(corner.x + g, corner.y + t);
   return (
-    <Paper
-      height={262}
-      title={`A box corner from above: each side stops ${gap} mm short of the outside face of the other, so the corner stands open by ${formatNumber(clear, 2)} mm`}
-    >
+    <Paper height={262} title={texts.title(gap, formatNumber(clear, 2))}>
       <Path d={`M${corner.x} 214V${corner.y + g}H${corner.x + t}V214`} kind="sheet" />
       <Path d={`M326 ${corner.y}H${corner.x + g}V${corner.y + t}H326`} kind="sheet" />
       <Path d={`M${corner.x + r} 214${arcPath(spot(corner.x + r + 1, corner.y + r + 1), 1, 180, 90, "L")}H326`} kind="hidden" />
@@ -32,15 +32,11 @@ export default function CornerUp() {
       <Note
         to={spot((one.x + other.x) / 2, (one.y + other.y) / 2)}
         from={spot(190, 103)}
-        lines={`open by ${formatNumber(clear, 2)}`}
+        lines={texts.openBy(formatNumber(clear, 2))}
       />
-      <Note
-        to={spot(corner.x + r + 40, corner.y + r)}
-        from={spot(214, 176)}
-        lines={["the base begins here,", "at the end of the bend"]}
-      />
+      <Note to={spot(corner.x + r + 40, corner.y + r)} from={spot(214, 176)} lines={texts.baseBeginsHere} />
       <Line from={spot(corner.x, 214)} to={spot(corner.x + t, 214)} kind="hidden" />
-      <Note to={spot(corner.x + t / 2, 190)} from={spot(62, 234)} lines="side, standing up" />
+      <Note to={spot(corner.x + t / 2, 190)} from={spot(62, 234)} lines={texts.side} />
     </Paper>
   );
 }

@@ -1,5 +1,7 @@
 import { bladeGap } from "../../../lib/cutting/blade-gap.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Arrowhead, Paper, Path, spot, Text } from "../pen.tsx";
 
 const thickness = 1.2;
@@ -8,20 +10,18 @@ const top = 82;
 
 /** Gaps as they are drawn, in parts of the thickness: the right one is twice the rule's, or it could not be seen. */
 const cells = [
-  { name: ["too small: the", "cracks miss"], share: 0.03, bend: 0 },
-  { name: ["right: the", "cracks meet"], share: 0.15, bend: 0 },
-  { name: ["too large: bent", "over, high burr"], share: 0.42, bend: 11 },
-];
+  { name: "tooSmall", share: 0.03, bend: 0 },
+  { name: "right", share: 0.15, bend: 0 },
+  { name: "tooLarge", share: 0.42, bend: 11 },
+] as const;
 
 /** The blades with the sheet between them, from the side, for three gaps. */
 export default function GapSizes() {
+  const { gapSizes: texts } = useTexts(figuresCutting);
   const low = formatNumber(bladeGap(thickness, "low"), 2);
   const high = formatNumber(bladeGap(thickness, "high"), 2);
   return (
-    <Paper
-      height={232}
-      title={`Gap between shear blades: too small, right and too large; for ${thickness} mm sheet the rule gives ${low} to ${high} mm`}
-    >
+    <Paper height={232} title={texts.title(thickness, low, high)}>
       {cells.map(({ name, share, bend }, index) => {
         const middle = index * 120 + 60;
         const gap = share * thickness * scale;
@@ -50,7 +50,7 @@ export default function GapSizes() {
                 <Text spot={spot(lower + 18, bottom + 63)} lines="c" kind="size" />
               </>
             )}
-            <Text spot={spot(middle, 208)} lines={name} anchor="middle" kind="name" />
+            <Text spot={spot(middle, 208)} lines={texts[name]} anchor="middle" kind="name" />
           </g>
         );
       })}

@@ -1,6 +1,8 @@
 import { loadCatalogue } from "../../../catalogue/load.ts";
 import { guardDistance } from "../../../lib/cutting/guard-opening.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 
 const most = { distance: 140, opening: 20 };
@@ -8,6 +10,7 @@ const step = 0.25;
 
 /** Opening below a guard against its distance from the blade: what ISO 13857 lets through, and this shop's shear. */
 export default function GuardReach() {
+  const { guardReach: texts } = useTexts(figuresCutting);
   const { guardOpening, guardDistance: here } = loadCatalogue().shop.shear;
   const left = 46;
   const right = 340;
@@ -23,10 +26,7 @@ export default function GuardReach() {
   );
   const asked = guardDistance(guardOpening, "slot");
   return (
-    <Paper
-      height={254}
-      title={`Height of the opening against its distance from the blade: an opening of ${guardOpening} mm must be ${asked} mm away; on this shop's shear it is ${here} mm`}
-    >
+    <Paper height={254} title={texts.title(guardOpening, asked, here)}>
       <Path d={`${stairs}H${right}V${bottom}Z`} kind="sheet" />
       {[0, 5, 10, 15, 20].map((opening) => (
         <Text key={opening} spot={spot(left - 6, y(opening) + 4)} lines={String(opening)} anchor="end" kind="size" />
@@ -39,12 +39,12 @@ export default function GuardReach() {
       <Note
         to={spot(x(here), y(guardOpening))}
         from={spot(x(46), y(5))}
-        lines={[`this shop: ${formatNumber(guardOpening, 0)} high,`, `${formatNumber(here, 0)} from the blade`]}
+        lines={texts.thisShop(formatNumber(guardOpening, 0), formatNumber(here, 0))}
       />
-      <Text spot={spot(x(34), y(14.2))} lines={["too near: a hand", "gets through"]} anchor="middle" kind="name" />
-      <Text spot={spot(right - 6, bottom - 8)} lines="far enough" anchor="end" kind="name" />
-      <Text spot={spot(left - 30, 18)} lines="height of the opening, mm" kind="label" />
-      <Text spot={spot((left + right) / 2, bottom + 38)} lines="distance from the blade, mm" anchor="middle" kind="label" />
+      <Text spot={spot(x(34), y(14.2))} lines={texts.tooNear} anchor="middle" kind="name" />
+      <Text spot={spot(right - 6, bottom - 8)} lines={texts.farEnough} anchor="end" kind="name" />
+      <Text spot={spot(left - 30, 18)} lines={texts.heightOfTheOpening} kind="label" />
+      <Text spot={spot((left + right) / 2, bottom + 38)} lines={texts.distanceFromTheBlade} anchor="middle" kind="label" />
     </Paper>
   );
 }

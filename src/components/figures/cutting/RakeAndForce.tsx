@@ -1,6 +1,8 @@
 import { loadCatalogue } from "../../../catalogue/load.ts";
 import { engagedLength, parallelForce, rakedForce } from "../../../lib/cutting/shear-force.ts";
 import { formatQuantity } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { AngleSize, Paper, Path, Size, spot, Text } from "../pen.tsx";
 
 /** The cut of the calculator on this page, on this shop's shear. */
@@ -8,6 +10,7 @@ const cut = { thickness: 1.2, length: 600 };
 
 /** Seen from the front: parallel blades cut the whole length at once, a raked one only a short triangle. */
 export default function RakeAndForce() {
+  const { rakeAndForce: texts } = useTexts(figuresCutting);
   const { shop, materials } = loadCatalogue();
   const { rake } = shop.shear;
   const shearStrength = materials["steel-cr"].shearStrength.value;
@@ -25,17 +28,19 @@ export default function RakeAndForce() {
   return (
     <Paper
       height={300}
-      title={`Parallel blades need ${formatQuantity(whole, "force")} for a cut of ${cut.length} mm in ${cut.thickness} mm steel; a blade raked by ${rake} degrees needs ${formatQuantity(raked, "force")}, because only ${engaged.toFixed(0)} mm are cut at once`}
+      title={texts.title(
+        formatQuantity(whole, "force"),
+        cut.length,
+        cut.thickness,
+        rake,
+        formatQuantity(raked, "force"),
+        engaged.toFixed(0),
+      )}
     >
       <Path d={`M${left} 38H${right}V58H${left}Z`} kind="tool" />
       <Path d={`M${left} 58H${right}V${58 + thick}H${left}Z`} kind="sheet" />
       <Path d={`M${left} ${58 + thick}H${right}V${76 + thick}H${left}Z`} kind="tool" />
-      <Text
-        spot={spot(180, 124)}
-        lines={`parallel: all of it at once, ${formatQuantity(whole, "force")}`}
-        anchor="middle"
-        kind="name"
-      />
+      <Text spot={spot(180, 124)} lines={texts.parallel(formatQuantity(whole, "force"))} anchor="middle" kind="name" />
 
       <Path
         d={`M${left} ${top + thick - 50}V${top + thick}H${reach}L${reach + drawn} ${top}L${right} ${top - rise}V${top - rise - 22}Z`}
@@ -53,13 +58,8 @@ export default function RakeAndForce() {
         text=""
       />
       <Text spot={spot(284, top + 17)} lines={`${rake}°`} />
-      <Text
-        spot={spot(180, 288)}
-        lines={`raked: only the triangle, ${formatQuantity(raked, "force")}`}
-        anchor="middle"
-        kind="name"
-      />
-      <Text spot={spot(left + 8, top + thick + 14)} lines="already cut" kind="label" />
+      <Text spot={spot(180, 288)} lines={texts.raked(formatQuantity(raked, "force"))} anchor="middle" kind="name" />
+      <Text spot={spot(left + 8, top + thick + 14)} lines={texts.alreadyCut} kind="label" />
     </Paper>
   );
 }

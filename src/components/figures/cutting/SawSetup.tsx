@@ -1,13 +1,13 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Arrowhead, Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 
 /** A vertical band saw from the side of the cut: guides low over the sheet, which a block pushes and a board backs. */
 export default function SawSetup() {
+  const { sawSetup: texts } = useTexts(figuresCutting);
   const table = 176;
   return (
-    <Paper
-      height={262}
-      title="Band saw from the side: the upper guide stands just above the work, the sheet lies on a scrap board on the table and is pushed with a block, hands well to the side of the band"
-    >
+    <Paper height={262} title={texts.title}>
       <Path d="M20 14H236V44H20ZM20 44H58V250H20Z" kind="tool" />
       <Path d={`M96 ${table}H344V${table + 16}H96Z`} kind="tool" />
       <Path d={`M176 44V${table}M190 44V${table}`} kind="thin" />
@@ -22,12 +22,12 @@ export default function SawSetup() {
       <Arrowhead tip={spot(270, table - 56)} direction={180} kind="arrow-motion" />
       <Line from={spot(183, 60)} to={spot(183, 96)} kind="motion" />
       <Arrowhead tip={spot(183, 104)} direction={-90} kind="arrow-motion" />
-      <Note to={spot(200, table - 40)} from={spot(232, 92)} lines={["guide, just above", "the work"]} />
-      <Note to={spot(250, table - 12)} from={spot(258, 218)} lines={["sheet on a", "scrap board"]} />
-      <Note to={spot(330, table - 24)} from={spot(322, 140)} lines="block" anchor="middle" />
-      <Text spot={spot(90, 34)} lines="wheel door shut" kind="label" />
-      <Text spot={spot(104, table + 12)} lines="table" kind="label" />
-      <Text spot={spot(196, 66)} lines="band" kind="label" />
+      <Note to={spot(200, table - 40)} from={spot(232, 92)} lines={texts.guide} />
+      <Note to={spot(250, table - 12)} from={spot(258, 218)} lines={texts.sheetOnScrapBoard} />
+      <Note to={spot(330, table - 24)} from={spot(322, 140)} lines={texts.block} anchor="middle" />
+      <Text spot={spot(90, 34)} lines={texts.wheelDoorShut} kind="label" />
+      <Text spot={spot(104, table + 12)} lines={texts.table} kind="label" />
+      <Text spot={spot(196, 66)} lines={texts.band} kind="label" />
     </Paper>
   );
 }

@@ -1,19 +1,19 @@
 import { loadCatalogue } from "../../../catalogue/load.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Arrowhead, Line, Note, Paper, Path, Size, spot, Text } from "../pen.tsx";
 
 /** Side view of a foot shear with the names used in the text; the sheet is fed in from the right. A sketch, not to scale. */
 export default function ShearParts() {
+  const { shearParts: texts } = useTexts(figuresCutting);
   const { guardOpening, guardDistance } = loadCatalogue().shop.shear;
   const table = 168;
   const sheet = table - 5;
   const cut = 158;
   const guard = 232;
   return (
-    <Paper
-      height={318}
-      title="Side view of a foot shear: the sheet lies on the table under the finger guard and the hold-down, the upper blade comes down just behind the lower one, the back stop stands behind"
-    >
+    <Paper height={318} title={texts.title}>
       <Line from={spot(16, 300)} to={spot(344, 300)} />
       <Path d={`M${cut + 22} ${table + 26}V300M330 ${table + 26}V300`} kind="tool-ghost" />
       <Path d={`M${cut + 16} ${table}H344V${table + 26}H${cut}V${table + 22}H${cut + 16}Z`} kind="tool" />
@@ -42,15 +42,15 @@ export default function ShearParts() {
         text={`e = ${formatNumber(guardOpening, 0)}`}
         outside="to"
       />
-      <Note to={spot(cut - 18, 66)} from={spot(110, 40)} lines="upper blade" anchor="end" />
-      <Note to={spot(cut + 26, 84)} from={spot(200, 40)} lines="hold-down" />
-      <Note to={spot(guard + 4, 92)} from={spot(266, 70)} lines="finger guard" />
-      <Note to={spot(320, sheet + 2)} from={spot(316, 112)} lines="sheet" anchor="middle" />
-      <Note to={spot(52, sheet - 34)} from={spot(52, 92)} lines="back stop" anchor="middle" />
-      <Note to={spot(cut + 6, table + 14)} from={spot(124, 254)} lines="lower blade" anchor="end" />
-      <Text spot={spot(320, table + 18)} lines="table" anchor="end" kind="label" />
-      <Text spot={spot(86, table + 66)} lines="offcut drops" anchor="middle" kind="name" />
-      <Note to={spot(300, 288)} from={spot(306, 262)} lines="treadle" anchor="middle" />
+      <Note to={spot(cut - 18, 66)} from={spot(110, 40)} lines={texts.upperBlade} anchor="end" />
+      <Note to={spot(cut + 26, 84)} from={spot(200, 40)} lines={texts.holdDown} />
+      <Note to={spot(guard + 4, 92)} from={spot(266, 70)} lines={texts.fingerGuard} />
+      <Note to={spot(320, sheet + 2)} from={spot(316, 112)} lines={texts.sheet} anchor="middle" />
+      <Note to={spot(52, sheet - 34)} from={spot(52, 92)} lines={texts.backStop} anchor="middle" />
+      <Note to={spot(cut + 6, table + 14)} from={spot(124, 254)} lines={texts.lowerBlade} anchor="end" />
+      <Text spot={spot(320, table + 18)} lines={texts.table} anchor="end" kind="label" />
+      <Text spot={spot(86, table + 66)} lines={texts.offcutDrops} anchor="middle" kind="name" />
+      <Note to={spot(300, 288)} from={spot(306, 262)} lines={texts.treadle} anchor="middle" />
     </Paper>
   );
 }

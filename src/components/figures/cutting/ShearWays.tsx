@@ -1,21 +1,16 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Line, Paper, Path, Size, spot, Text } from "../pen.tsx";
 
 const blade = 112;
 const cells = ["line", "stop", "scale"] as const;
-const names = {
-  line: ["to a line:", "kept in front"],
-  stop: ["to the stop:", "kept behind"],
-  scale: ["to the scale:", "kept in front"],
-};
 
 /** Three ways to place the sheet, from above: you stand below, the blade cuts along the bright line. */
 export default function ShearWays() {
+  const { shearWays: texts } = useTexts(figuresCutting);
   return (
-    <Paper
-      height={262}
-      title="Three ways to cut on a shear, from above: a scribed line laid on the lower blade, the sheet pushed to the back stop, the sheet drawn to a stop on the scale of the table"
-    >
-      <Text spot={spot(352, 20)} lines="behind the shear" anchor="end" kind="label" />
+    <Paper height={262} title={texts.title}>
+      <Text spot={spot(352, 20)} lines={texts.behindTheShear} anchor="end" kind="label" />
       {cells.map((cell, index) => {
         const left = index * 120 + 14;
         const right = left + 92;
@@ -36,7 +31,7 @@ export default function ShearWays() {
               </>
             )}
             {cell === "line" ? (
-              <Text spot={spot(left + 46, blade + 16)} lines="line" anchor="middle" kind="label" />
+              <Text spot={spot(left + 46, blade + 16)} lines={texts.line} anchor="middle" kind="label" />
             ) : (
               <Size
                 from={spot(left + 16, cell === "stop" ? top : bottom)}
@@ -48,17 +43,17 @@ export default function ShearWays() {
             )}
             <Text
               spot={spot(left + 54, cell === "stop" ? (top + blade) / 2 + 4 : (blade + bottom) / 2 + 10)}
-              lines="kept"
+              lines={texts.kept}
               anchor="middle"
               kind="label"
             />
             <Text
               spot={spot(left + 54, cell === "stop" ? 156 : top + 20)}
-              lines={cell === "stop" ? "rest" : "waste"}
+              lines={cell === "stop" ? texts.rest : texts.waste}
               anchor="middle"
               kind="label"
             />
-            <Text spot={spot(left + 46, 226)} lines={names[cell]} anchor="middle" kind="name" />
+            <Text spot={spot(left + 46, 226)} lines={texts.ways[cell]} anchor="middle" kind="name" />
           </g>
         );
       })}

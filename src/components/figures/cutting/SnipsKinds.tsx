@@ -1,23 +1,23 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Arrowhead, Paper, Path, spot, Text } from "../pen.tsx";
 
 const cells = [
-  { name: ["left pair"], bend: -46, heading: 150 },
-  { name: ["straight pair"], bend: 0, heading: 90 },
-  { name: ["right pair"], bend: 46, heading: 30 },
-];
+  { name: "left", bend: -46, heading: 150 },
+  { name: "straight", bend: 0, heading: 90 },
+  { name: "right", bend: 46, heading: 30 },
+] as const;
 
 /** Three pairs of snips and the way each turns, from above; you stand below and cut away from you. */
 export default function SnipsKinds() {
+  const { snipsKinds: texts } = useTexts(figuresCutting);
   return (
-    <Paper
-      height={196}
-      title="Snips from above: the left pair cuts straight and to the left, the straight pair cuts straight lines and wide curves, the right pair cuts straight and to the right"
-    >
+    <Paper height={196} title={texts.title}>
       {cells.map(({ name, bend, heading }, index) => {
         const x = index * 120 + 60;
         const tip = spot(x + bend * 0.72, bend === 0 ? 34 : 46);
         return (
-          <g key={name[0]}>
+          <g key={name}>
             <Path d={`M${x - 52} 22H${x + 52}V112H${x - 52}Z`} kind="sheet" />
             <Path
               d={
@@ -29,7 +29,7 @@ export default function SnipsKinds() {
             {bend !== 0 && <Path d={`M${x} 92V38`} kind="motion" />}
             <Path d={`M${x - 3} 104L${x + 2} 126L${x + 12} 152M${x + 3} 104L${x - 2} 126L${x - 12} 152`} kind="outline" />
             <circle class="dot" cx={x} cy={120} r={2.6} />
-            <Text spot={spot(x, 180)} lines={name} anchor="middle" kind="name" />
+            <Text spot={spot(x, 180)} lines={texts[name]} anchor="middle" kind="name" />
           </g>
         );
       })}

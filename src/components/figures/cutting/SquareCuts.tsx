@@ -1,17 +1,14 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Line, Paper, Path, spot, Text } from "../pen.tsx";
 
-const names = [
-  ["1  trim a long side:", "the datum edge"],
-  ["2  datum to the fence,", "trim one end"],
-  ["3  datum to the stop,", "cut to width"],
-  ["4  square end to the", "stop, cut to length"],
-];
 /** The finished blank within the rough piece, in units of the drawing: from the left, from above. */
 const rough = { width: 124, height: 70 };
 const blank = { left: 12, right: 112, top: 12, bottom: 60 };
 
 /** Four cuts that make a square blank, each resting on an edge that is already good. */
 export default function SquareCuts() {
+  const { squareCuts: texts } = useTexts(figuresCutting);
   const good = ["bottom", "left", "top", "right"] as const;
   const edge = {
     bottom: [blank.left, blank.bottom, blank.right, blank.bottom],
@@ -20,11 +17,8 @@ export default function SquareCuts() {
     right: [blank.right, blank.top, blank.right, blank.bottom],
   } as const;
   return (
-    <Paper
-      height={276}
-      title="Order of cuts for a square blank: trim a long side as datum edge, trim one end with that edge against the side fence, cut to width with it against the stop, cut to length with the square end against the stop"
-    >
-      {names.map((name, step) => {
+    <Paper height={276} title={texts.title}>
+      {texts.steps.map((name, step) => {
         const x0 = (step % 2) * 180 + 28;
         const y0 = step < 2 ? 14 : 148;
         const cut = (side: (typeof good)[number]) => good.indexOf(side) <= step;

@@ -1,12 +1,15 @@
 import { loadCatalogue } from "../../../catalogue/load.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
 import { oneLifter, sheetMass } from "../../../lib/stock/sheet-mass.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { Line, Paper, spot, Text } from "../pen.tsx";
 
 const row = 26;
 
 /** What the whole sheets of this shop's rack weigh, heaviest first. */
 export default function StockMass() {
+  const { stockMass: texts } = useTexts(figuresCutting);
   const { shop, materials } = loadCatalogue();
   const sheets = shop.stock
     .map((sheet) => ({ ...sheet, mass: sheetMass({ ...sheet, density: materials[sheet.material].density.value }) }))
@@ -20,7 +23,7 @@ export default function StockMass() {
   return (
     <Paper
       height={height + 16}
-      title={`Mass of whole sheets in this shop: from ${formatNumber(sheets.at(-1)?.mass ?? 0, 0)} to ${formatNumber(sheets[0]?.mass ?? 0, 0)} kg, against ${oneLifter} kg for one person in the best posture`}
+      title={texts.title(formatNumber(sheets.at(-1)?.mass ?? 0, 0), formatNumber(sheets[0]?.mass ?? 0, 0), oneLifter)}
     >
       <Line from={spot(x(oneLifter), 36)} to={spot(x(oneLifter), height)} kind="sight" />
       {shown.map(({ material, thickness, width, length, mass }, index) => (
@@ -31,10 +34,10 @@ export default function StockMass() {
             lines={`${materials[material].name.split(/ ?[,(]/)[0]} ${formatNumber(thickness, 1)}, ${formatNumber(width, 0)} × ${formatNumber(length, 0)}`}
             kind="size"
           />
-          <Text spot={spot(352, 33 + row * index)} lines={`${formatNumber(mass, 0)} kg`} anchor="end" kind="size" />
+          <Text spot={spot(352, 33 + row * index)} lines={texts.mass(formatNumber(mass, 0))} anchor="end" kind="size" />
         </g>
       ))}
-      <Text spot={spot(x(oneLifter) - 4, height + 8)} lines={`${oneLifter} kg`} anchor="end" kind="size" />
+      <Text spot={spot(x(oneLifter) - 4, height + 8)} lines={texts.oneLifter(oneLifter)} anchor="end" kind="size" />
     </Paper>
   );
 }

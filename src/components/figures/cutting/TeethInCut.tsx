@@ -1,6 +1,8 @@
 import { loadCatalogue } from "../../../catalogue/load.ts";
 import { flattestFeed, sawTeeth } from "../../../lib/cutting/saw-teeth.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresCutting } from "../../../texts/en/figures-cutting.ts";
 import { AngleSize, at, away, Paper, Path, type Spot, spot, Text } from "../pen.tsx";
 
 const thickness = 1.2;
@@ -19,6 +21,7 @@ function bandPath(top: Spot, length: number, pitch: number): string {
 
 /** The finest band of this shop in thin sheet, to one scale: square on, and with the sheet slanting. */
 export default function TeethInCut() {
+  const { teethInCut: texts } = useTexts(figuresCutting);
   const teethPerInch = Math.max(...loadCatalogue().shop.bandSaw.bands.map(({ teeth }) => teeth));
   const pitch = (scale * 25.4) / teethPerInch;
   const thick = scale * thickness;
@@ -32,20 +35,15 @@ export default function TeethInCut() {
   return (
     <Paper
       height={272}
-      title={`A band of ${teethPerInch} teeth an inch in ${thickness} mm sheet: ${formatNumber(squareOn, 1)} teeth are in the cut when the sheet lies square to it, ${formatNumber(slanting, 1)} when the blade runs at ${flattestFeed} degrees to its face`}
+      title={texts.title(teethPerInch, thickness, formatNumber(squareOn, 1), formatNumber(slanting, 1), flattestFeed)}
     >
       <Path d={bandPath(spot(92, 22), 176, pitch)} kind="tool" />
       <Path d={`M12 104H92V${104 + thick}H12Z`} kind="sheet" />
       <Path d={bandPath(spot(right, 22), 176, pitch)} kind="tool" />
       <Path d={`M${[upper, lower, end, away(end, down - 90, thick)].map(at).join("L")}Z`} kind="sheet" />
       <AngleSize centre={lower} radius={62} from={270} to={down} text={`${flattestFeed}°`} textOff={10} />
-      <Text
-        spot={spot(80, 232)}
-        lines={["square on:", `${formatNumber(squareOn, 1)} teeth, it hooks`]}
-        anchor="middle"
-        kind="name"
-      />
-      <Text spot={spot(268, 232)} lines={["slanting:", `${formatNumber(slanting, 1)} teeth`]} anchor="middle" kind="name" />
+      <Text spot={spot(80, 232)} lines={texts.squareOn(formatNumber(squareOn, 1))} anchor="middle" kind="name" />
+      <Text spot={spot(268, 232)} lines={texts.slanting(formatNumber(slanting, 1))} anchor="middle" kind="name" />
     </Paper>
   );
 }

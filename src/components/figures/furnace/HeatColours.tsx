@@ -1,10 +1,13 @@
 import { annealing, canAnneal } from "../../../lib/furnace/annealing.ts";
 import { dooleyColours, heatColours } from "../../../lib/furnace/heat-colours.ts";
 import { toBase } from "../../../lib/quantity/units.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresFurnace } from "../../../texts/en/figures-furnace.ts";
 import { Line, Paper, spot, Text } from "../pen.tsx";
 
 /** Heat colours by two writers on one scale, and where steel is annealed. */
 export default function HeatColours() {
+  const { heatColours: texts } = useTexts(figuresFurnace);
   const top = 44;
   const scale = 0.42;
   const first = 400;
@@ -14,10 +17,7 @@ export default function HeatColours() {
   const band = canAnneal(steel) ? steel.ranges[0] : undefined;
   const bands = heatColours.filter(({ to }) => to <= last);
   return (
-    <Paper
-      height={y(last) + 30}
-      title="Two scales of heat colours side by side from 400 to 1100 degrees: the same words stand up to 100 degrees apart"
-    >
+    <Paper height={y(last) + 30} title={texts.title}>
       {band && <rect class="warm" x={44} y={y(band.low)} width={304} height={scale * (band.high - band.low)} />}
       {[400, 500, 600, 700, 800, 900, 1000, 1100].map((celsius) => (
         <g key={celsius}>
@@ -40,10 +40,12 @@ export default function HeatColours() {
           </g>
         );
       })}
-      <Text spot={spot(124, 24)} lines="one writer" anchor="middle" kind="label" />
-      <Text spot={spot(262, 24)} lines="another" anchor="middle" kind="label" />
+      <Text spot={spot(124, 24)} lines={texts.oneWriter} anchor="middle" kind="label" />
+      <Text spot={spot(262, 24)} lines={texts.another} anchor="middle" kind="label" />
       <Text spot={spot(8, 24)} lines="°C" kind="label" />
-      {band && <Text spot={spot(346, y((band.low + band.high) / 2) + 12)} lines="steel is annealed" anchor="end" kind="size" />}
+      {band && (
+        <Text spot={spot(346, y((band.low + band.high) / 2) + 12)} lines={texts.steelIsAnnealed} anchor="end" kind="size" />
+      )}
     </Paper>
   );
 }

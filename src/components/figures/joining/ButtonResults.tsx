@@ -1,9 +1,12 @@
 import { buttonFactors } from "../../../lib/joining/weld-button.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Line, Paper, Path, Size, spot, Text } from "../pen.tsx";
 import { box } from "./shapes.ts";
 
 /** What a peel test shows: each sheet seen on its torn face. */
 export default function ButtonResults() {
+  const { buttonResults: texts } = useTexts(figuresJoining);
   const y = 66;
   const ragged = (x: number, radius: number, wobble: number) =>
     `${Array.from({ length: 18 }, (_, index) => {
@@ -13,10 +16,7 @@ export default function ButtonResults() {
     }).join("")}Z`;
   const plate = (x: number) => <Path d={box(x - 38, y - 38, x + 38, y + 38)} kind="sheet" />;
   return (
-    <Paper
-      height={250}
-      title="Four results of a peel test: a whole button measured across two ways at right angles; a button that is too small; a clean break between the sheets; a hole blown through"
-    >
+    <Paper height={250} title={texts.title}>
       {[45, 135, 225, 315].map((x) => (
         <g key={x}>{plate(x)}</g>
       ))}
@@ -33,11 +33,11 @@ export default function ButtonResults() {
       <Line from={spot(214, y + 11)} to={spot(236, y + 11)} />
       <path class="warm" d={ragged(315, 27, 0)} />
       <path class="badge" d={ragged(315, 15, 4)} />
-      <Text spot={spot(45, 162)} lines={["whole button,", "large enough:", "passes"]} anchor="middle" kind="name" />
-      <Text spot={spot(135, 162)} lines={["smaller than", `${buttonFactors.least}√t: too cold`]} anchor="middle" kind="name" />
-      <Text spot={spot(225, 162)} lines={["clean break:", "no weld"]} anchor="middle" kind="name" />
-      <Text spot={spot(315, 162)} lines={["blown out:", "too hot, too", "little force"]} anchor="middle" kind="name" />
-      <Text spot={spot(12, 228)} lines="d = half of d1 + d2, read at right angles" kind="label" />
+      <Text spot={spot(45, 162)} lines={texts.wholeButton} anchor="middle" kind="name" />
+      <Text spot={spot(135, 162)} lines={texts.smallerThan(buttonFactors.least)} anchor="middle" kind="name" />
+      <Text spot={spot(225, 162)} lines={texts.cleanBreak} anchor="middle" kind="name" />
+      <Text spot={spot(315, 162)} lines={texts.blownOut} anchor="middle" kind="name" />
+      <Text spot={spot(12, 228)} lines={texts.meanWidth} kind="label" />
     </Paper>
   );
 }

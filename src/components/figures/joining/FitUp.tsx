@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Paper, Path, spot, Text } from "../pen.tsx";
 import { box, ellipse, tipPath } from "./shapes.ts";
 
@@ -6,6 +8,7 @@ const tip = { half: 9, body: 14, length: 34 };
 
 /** Sheets that lie together, sheets with a gap, and sheets held apart by a burr. */
 export default function FitUp() {
+  const { fitUp: texts } = useTexts(figuresJoining);
   const y = 82;
   const faces = (x: number, above: number, below: number) => (
     <>
@@ -14,15 +17,12 @@ export default function FitUp() {
     </>
   );
   return (
-    <Paper
-      height={176}
-      title="Fit-up: sheets that lie together weld well; over a gap the tips spend their force on bending the sheet; a burr or dirt carries the current in one point and spits"
-    >
+    <Paper height={176} title={texts.title}>
       <Path d={box(12, y - t, 108, y)} kind="sheet" />
       <Path d={box(12, y, 108, y + t)} kind="sheet" />
       <path class="melt" d={ellipse(spot(60, y), 13, 6)} />
       {faces(60, y - t, y + t)}
-      <Text spot={spot(60, 144)} lines={["close, clean:", "force on the joint"]} anchor="middle" kind="name" />
+      <Text spot={spot(60, 144)} lines={texts.close} anchor="middle" kind="name" />
 
       <Path
         d={`M132 ${y - 18}Q158 ${y - 9} 171 ${y - t}L189 ${y - t}Q202 ${y - 9} 228 ${y - 18}L228 ${y - 9}Q202 ${y} 189 ${y}L171 ${y}Q158 ${y} 132 ${y - 9}Z`}
@@ -31,7 +31,7 @@ export default function FitUp() {
       <Path d={box(132, y, 228, y + t)} kind="sheet" />
       <path class="melt" d={ellipse(spot(180, y), 7, 3)} />
       {faces(180, y - t, y + t)}
-      <Text spot={spot(180, 144)} lines={["gap: force is lost", "in bending"]} anchor="middle" kind="name" />
+      <Text spot={spot(180, 144)} lines={texts.gap} anchor="middle" kind="name" />
 
       <Path d={box(252, y - t - 5, 348, y - 5)} kind="sheet" />
       <Path d={box(252, y, 348, y + t)} kind="sheet" />
@@ -46,7 +46,7 @@ export default function FitUp() {
           />
         )),
       )}
-      <Text spot={spot(300, 144)} lines={["burr, rust, dirt:", "one point, it spits"]} anchor="middle" kind="name" />
+      <Text spot={spot(300, 144)} lines={texts.burr} anchor="middle" kind="name" />
     </Paper>
   );
 }

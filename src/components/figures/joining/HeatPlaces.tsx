@@ -1,8 +1,11 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { at, Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 import { box, ellipse, tipPath } from "./shapes.ts";
 
 /** Where the current meets resistance on its way through the pile, and how hot it gets there. In outline, not measured. */
 export default function HeatPlaces() {
+  const { heatPlaces: texts } = useTexts(figuresJoining);
   const middle = spot(92, 140);
   const sheet = 38;
   const shape = { half: 24, body: 34, length: 88 };
@@ -21,10 +24,7 @@ export default function HeatPlaces() {
     spot(zero + hot.body, middle.y + sheet + 86),
   ];
   return (
-    <Paper
-      height={292}
-      title="Section through two tips and two sheets, with the temperature beside it: cool in the water-cooled tips, hottest where the two sheets touch"
-    >
+    <Paper height={292} title={texts.title}>
       <path class="warm" d={ellipse(middle, 46, 26)} />
       <Path d={box(18, middle.y - sheet, 166, middle.y)} kind="sheet" />
       <Path d={box(18, middle.y, 166, middle.y + sheet)} kind="sheet" />
@@ -43,12 +43,12 @@ export default function HeatPlaces() {
       {[-1, 0, 1].map((place) => (
         <Line key={place} from={spot(170, middle.y + place * sheet)} to={spot(346, middle.y + place * sheet)} kind="hidden" />
       ))}
-      <Text spot={spot(226, 34)} lines={["water cools", "the tip"]} kind="name" />
-      <Text spot={spot(262, 92)} lines="tip on sheet" kind="name" />
-      <Text spot={spot(206, 136)} lines="sheet on sheet" kind="name" />
-      <Text spot={spot(262, 196)} lines="tip on sheet" kind="name" />
-      <Text spot={spot(206, 284)} lines="temperature →" kind="label" />
-      <Note to={spot(middle.x, 40)} from={spot(40, 26)} lines="water" anchor="end" />
+      <Text spot={spot(226, 34)} lines={texts.waterCoolsTheTip} kind="name" />
+      <Text spot={spot(262, 92)} lines={texts.tipOnSheet} kind="name" />
+      <Text spot={spot(206, 136)} lines={texts.sheetOnSheet} kind="name" />
+      <Text spot={spot(262, 196)} lines={texts.tipOnSheet} kind="name" />
+      <Text spot={spot(206, 284)} lines={texts.temperature} kind="label" />
+      <Note to={spot(middle.x, 40)} from={spot(40, 26)} lines={texts.water} anchor="end" />
     </Paper>
   );
 }

@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { AngleSize, arcPath, at, away, Paper, Path, spot, Text } from "../pen.tsx";
 import { box, ellipse } from "./shapes.ts";
 
@@ -5,6 +7,7 @@ const t = 5;
 
 /** The coupon in the vice, and the free sheet rolled off it. */
 export default function PeelTest() {
+  const { peelTest: texts } = useTexts(figuresJoining);
   const floor = 128;
   const jaws = (x: number) => (
     <>
@@ -19,10 +22,7 @@ export default function PeelTest() {
   const inner = radius - t;
   const end = 20;
   return (
-    <Paper
-      height={246}
-      title="Peel test: one sheet of the coupon stands in the vice, the other is bent away; then it is rolled off with a slotted rod until the weld tears out"
-    >
+    <Paper height={246} title={texts.title}>
       {jaws(84)}
       <Path d={box(84 - t, 40, 84, floor + 30)} kind="sheet" />
       <Path
@@ -31,7 +31,7 @@ export default function PeelTest() {
       />
       <path class="sheet" d={ellipse(spot(84, 84), 3.4, 8)} />
       <AngleSize centre={spot(90, 60)} radius={62} from={84} to={30} text="" kind="motion" />
-      <Text spot={spot(84, 194)} lines={["1  one sheet in the", "vice, bend the", "other out"]} anchor="middle" kind="name" />
+      <Text spot={spot(84, 194)} lines={texts.oneSheetVice} anchor="middle" kind="name" />
 
       {jaws(268)}
       <Path d={box(268 - t, 40, 268, floor + 30)} kind="sheet" />
@@ -42,7 +42,7 @@ export default function PeelTest() {
       <path class="sheet" d={ellipse(spot(268, 88), 3.4, 8)} />
       <circle class="tool" cx={centre.x + 24} cy={centre.y - 4} r={9} />
       <AngleSize centre={spot(centre.x + 24, centre.y - 4)} radius={20} from={40} to={-110} text="" kind="motion" />
-      <Text spot={spot(268, 194)} lines={["2  roll it off", "with a slotted rod", "or pliers"]} anchor="middle" kind="name" />
+      <Text spot={spot(268, 194)} lines={texts.rollOffSlotted} anchor="middle" kind="name" />
     </Paper>
   );
 }

@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Arrowhead, Line, Paper, Path, spot, Text } from "../pen.tsx";
 import { box } from "./shapes.ts";
 
@@ -5,6 +7,7 @@ const t = 9;
 
 /** A pull rivet from one side, in three steps, in section. */
 export default function PullRivet() {
+  const { pullRivet: texts } = useTexts(figuresJoining);
   const y = 78;
   const sheets = (x: number) => (
     <>
@@ -29,15 +32,12 @@ export default function PullRivet() {
   );
   const bead = (x: number, at: number) => <circle class="tool" cx={x} cy={at} r={8} />;
   return (
-    <Paper
-      height={206}
-      title="A pull rivet in section: pushed into the hole from one side; its stem pulled, so that the far end spreads; the stem snapped off"
-    >
+    <Paper height={206} title={texts.title}>
       {sheets(60)}
       {open(60)}
       {stem(60, 18, y + 44)}
       {bead(60, y + 52)}
-      <Text spot={spot(60, 160)} lines={["1  push it in", "from one side"]} anchor="middle" kind="name" />
+      <Text spot={spot(60, 160)} lines={texts.pushOneSide} anchor="middle" kind="name" />
 
       {sheets(180)}
       {set(180)}
@@ -46,7 +46,7 @@ export default function PullRivet() {
       <Path d="M166 72L166 36L194 36L194 72" kind="tool-ghost" />
       <Line from={spot(206, 60)} to={spot(206, 26)} kind="motion" />
       <Arrowhead tip={spot(206, 18)} direction={90} kind="arrow-motion" />
-      <Text spot={spot(180, 160)} lines={["2  pull: the bead", "spreads the end"]} anchor="middle" kind="name" />
+      <Text spot={spot(180, 160)} lines={texts.pull} anchor="middle" kind="name" />
 
       {sheets(300)}
       {set(300)}
@@ -55,7 +55,7 @@ export default function PullRivet() {
       {stem(324, 10, 56)}
       <Line from={spot(334, 40)} to={spot(344, 30)} kind="motion" />
       <Arrowhead tip={spot(349, 24)} direction={48} kind="arrow-motion" />
-      <Text spot={spot(300, 160)} lines={["3  the stem snaps", "off: catch it"]} anchor="middle" kind="name" />
+      <Text spot={spot(300, 160)} lines={texts.stemSnapsOff} anchor="middle" kind="name" />
     </Paper>
   );
 }

@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Line, Paper, Path, spot, Text } from "../pen.tsx";
 import { box } from "./shapes.ts";
 
@@ -6,13 +8,11 @@ const order = [1, 4, 6, 3, 7, 5, 2];
 
 /** A row of rivets with the order in which holes are drilled through both sheets and rivets set. */
 export default function RivetOrder() {
+  const { rivetOrder: texts } = useTexts(figuresJoining);
   const x = (index: number) => 42 + 46 * index;
   const y = 92;
   return (
-    <Paper
-      height={170}
-      title={`Order of seven rivets in a row, from the left: ${order.join(", ")}; first both ends, then the middle, then between`}
-    >
+    <Paper height={170} title={texts.title(order.join(", "))}>
       <Path d={box(12, 40, 348, 112)} kind="sheet" />
       <Path d={box(12, 72, 348, 144)} kind="sheet" />
       <Line from={spot(6, y)} to={spot(354, y)} kind="centre" />
@@ -22,7 +22,7 @@ export default function RivetOrder() {
           <Text spot={spot(x(index), y + 4.5)} lines={String(turn)} anchor="middle" kind="label" />
         </g>
       ))}
-      <Text spot={spot(12, 24)} lines="1 to 3 hold the sheets in place for the rest" kind="name" />
+      <Text spot={spot(12, 24)} lines={texts.holdSheetsPlace} kind="name" />
     </Paper>
   );
 }

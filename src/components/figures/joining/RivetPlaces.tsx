@@ -1,10 +1,13 @@
 import { rivetFactors, rivetRows } from "../../../lib/joining/rivets.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Line, Paper, Path, Size, spot, Text } from "../pen.tsx";
 import { box } from "./shapes.ts";
 
 /** Two rows of rivets from above, every distance in rivet diameters, to scale. */
 export default function RivetPlaces() {
+  const { rivetPlaces: texts } = useTexts(figuresJoining);
   const scale = 16;
   const { usualPitch: pitch, usualEdge: edge } = rivetFactors;
   const rows = rivetRows({ pitch, diameter: 1 });
@@ -18,10 +21,7 @@ export default function RivetPlaces() {
   const right = (places.at(-1) ?? 0) + scale * edge;
   const D = (value: number) => `${formatNumber(value, 1).replace(/\.0$/, "")} D`;
   return (
-    <Paper
-      height={lap.foot + 76}
-      title={`Two zigzag rows of rivets in a lap from above: pitch ${D(pitch)}, ${D(edge)} to the edge, rows ${D(rows)} apart`}
-    >
+    <Paper height={lap.foot + 76} title={texts.title(D(pitch), D(edge), D(rows))}>
       <Path d={box(left, top, right, lap.foot)} kind="sheet" />
       <Path d={box(left, lap.top, right, lap.foot + 30)} kind="sheet" />
       {[
@@ -45,11 +45,7 @@ export default function RivetPlaces() {
       <Size from={spot(places[3] ?? 0, first)} to={spot(right, first)} off={first - top + 12} text={`e ${D(edge)}`} gap={12} />
       <Size from={spot(right, first)} to={spot(right, second)} off={26} text={D(rows)} />
       <Size from={spot(right, second)} to={spot(right, lap.foot)} off={26} text={`e ${D(edge)}`} outside="to" />
-      <Text
-        spot={spot(left, lap.foot + 54)}
-        lines={`least: pitch ${D(rivetFactors.pitch)}, edge ${D(rivetFactors.edge)}`}
-        kind="label"
-      />
+      <Text spot={spot(left, lap.foot + 54)} lines={texts.least(D(rivetFactors.pitch), D(rivetFactors.edge))} kind="label" />
     </Paper>
   );
 }

@@ -1,5 +1,7 @@
 import { rivetFactors, rivetLayout, rivetLength, rivetSizeFor } from "../../../lib/joining/rivets.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Line, Paper, Path, Size, spot, Text } from "../pen.tsx";
 import { drivenRivet, plainRivet } from "./rivet-shapes.ts";
 import { box } from "./shapes.ts";
@@ -8,6 +10,7 @@ const sheet = 1;
 
 /** A solid rivet for two 1 mm sheets before and after it is driven, to scale. */
 export default function RivetSizes() {
+  const { rivetSizes: texts } = useTexts(figuresJoining);
   const { diameter, inches } = rivetSizeFor(sheet);
   const grip = 2 * sheet;
   const length = rivetLength({ grip, diameter });
@@ -19,10 +22,7 @@ export default function RivetSizes() {
   const mm = (value: number) => formatNumber(value, 1);
   const face = top + scale * grip;
   return (
-    <Paper
-      height={262}
-      title={`A rivet of ${inches} in two sheets of ${sheet} mm: before driving its shank stands out by ${rivetFactors.headWidth} diameters, after driving a head ${mm(headWidth)} mm wide and ${mm(headHeight)} mm high holds the sheets`}
-    >
+    <Paper height={262} title={texts.title(inches, sheet, rivetFactors.headWidth, mm(headWidth), mm(headHeight))}>
       {[before, after].map((x) => (
         <g key={x}>
           <Path d={box(x - 66, top, x + 74, top + scale)} kind="sheet" />
@@ -60,9 +60,9 @@ export default function RivetSizes() {
         text={mm(headHeight)}
         outside="to"
       />
-      <Text spot={spot(before, 26)} lines="before" anchor="middle" kind="name" />
-      <Text spot={spot(after, 26)} lines="driven" anchor="middle" kind="name" />
-      <Text spot={spot(352, 254)} lines={`${inches} rivet, sizes in mm`} anchor="end" kind="label" />
+      <Text spot={spot(before, 26)} lines={texts.before} anchor="middle" kind="name" />
+      <Text spot={spot(after, 26)} lines={texts.driven} anchor="middle" kind="name" />
+      <Text spot={spot(352, 254)} lines={texts.rivet(inches)} anchor="end" kind="label" />
     </Paper>
   );
 }

@@ -1,8 +1,11 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 import { closed } from "./shapes.ts";
 
 /** Corners of a flat where a seam meets an edge that is folded later: cut away so that only two layers meet. */
 export default function SeamNotch() {
+  const { seamNotch: texts } = useTexts(figuresJoining);
   const left = 58;
   const right = 302;
   const seam = 34;
@@ -25,10 +28,7 @@ export default function SeamNotch() {
     spot(left + seam, top + edge - cut),
   ];
   return (
-    <Paper
-      height={242}
-      title="Flat with a folded edge along the top and seam edges left and right: the upper corners are cut away, the lower ones snipped at a slant"
-    >
+    <Paper height={242} title={texts.title}>
       <Path
         d={`M${left} ${top + edge}L${left} ${top}L${left + seam} ${top}M${right} ${top + edge}L${right} ${top}L${right - seam} ${top}`}
         kind="hidden"
@@ -37,17 +37,12 @@ export default function SeamNotch() {
       <Line from={spot(left + seam - 10, top + edge)} to={spot(right - seam + 10, top + edge)} kind="sight" />
       <Line from={spot(left + seam, top + edge - 6)} to={spot(left + seam, foot)} kind="sight" />
       <Line from={spot(right - seam, top + edge - 6)} to={spot(right - seam, foot)} kind="sight" />
-      <Text spot={spot(180, 63)} lines="edge folded later" anchor="middle" kind="name" />
-      <Text spot={spot(180, 132)} lines="body" anchor="middle" kind="name" />
-      <Note to={spot(left + 17, 132)} from={spot(40, 108)} lines="seam" anchor="end" />
-      <Note to={spot(right - 17, 132)} from={spot(316, 108)} lines="seam" />
-      <Note to={spot(left + 20, top + 8)} from={spot(92, 22)} lines="taken out: four layers would meet here" />
-      <Note
-        to={spot(left + cut / 2, foot - cut / 2)}
-        from={spot(96, 222)}
-        lines="snipped, so that no point stands out"
-        end="arrow"
-      />
+      <Text spot={spot(180, 63)} lines={texts.edgeFoldedLater} anchor="middle" kind="name" />
+      <Text spot={spot(180, 132)} lines={texts.body} anchor="middle" kind="name" />
+      <Note to={spot(left + 17, 132)} from={spot(40, 108)} lines={texts.seam} anchor="end" />
+      <Note to={spot(right - 17, 132)} from={spot(316, 108)} lines={texts.seam} />
+      <Note to={spot(left + 20, top + 8)} from={spot(92, 22)} lines={texts.takenOut} />
+      <Note to={spot(left + cut / 2, foot - cut / 2)} from={spot(96, 222)} lines={texts.snipped} end="arrow" />
     </Paper>
   );
 }

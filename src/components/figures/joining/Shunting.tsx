@@ -1,17 +1,17 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Arrowhead, Line, Paper, Path, Size, spot, Text } from "../pen.tsx";
 import { box, ellipse, tipPath } from "./shapes.ts";
 
 /** The second spot loses current through the first one. */
 export default function Shunting() {
+  const { shunting: texts } = useTexts(figuresJoining);
   const y = 104;
   const t = 17;
   const [first, second] = [96, 240];
   const tip = { half: 16, body: 24, length: 64 };
   return (
-    <Paper
-      height={212}
-      title="Section of two sheets with a finished spot on the left and tips on the right: part of the current runs through the finished spot instead of the new one"
-    >
+    <Paper height={212} title={texts.title}>
       <Path d={box(20, y - t, 340, y)} kind="sheet" />
       <Path d={box(20, y, 340, y + t)} kind="sheet" />
       <path class="sheet" d={ellipse(spot(first, y), 22, 11)} />
@@ -25,9 +25,9 @@ export default function Shunting() {
         kind="motion"
       />
       <Arrowhead tip={spot(second - 10, 164)} direction={-90} kind="arrow-motion" />
-      <Size from={spot(first, y - t)} to={spot(second, y - t)} off={46} text="pitch p" />
-      <Text spot={spot(first, 150)} lines={["first spot:", "a way around"]} anchor="middle" kind="name" />
-      <Text spot={spot(276, 60)} lines={["second spot", "gets the rest"]} kind="name" />
+      <Size from={spot(first, y - t)} to={spot(second, y - t)} off={46} text={texts.pitch} />
+      <Text spot={spot(first, 150)} lines={texts.firstSpot} anchor="middle" kind="name" />
+      <Text spot={spot(276, 60)} lines={texts.secondSpotGets} kind="name" />
     </Paper>
   );
 }

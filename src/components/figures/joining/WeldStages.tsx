@@ -1,27 +1,27 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { Arrowhead, Line, Paper, Path, spot, Text } from "../pen.tsx";
 import { box, ellipse, tipPath } from "./shapes.ts";
 
 const sheet = 12;
 const stages = [
-  { name: ["1  squeeze:", "force, no", "current"], press: true, current: false, melt: 0, warm: 0, set: false },
-  { name: ["2  weld:", "current heats", "the joint"], press: true, current: true, melt: 0.55, warm: 1, set: false },
-  { name: ["3  hold:", "still pressed,", "it sets"], press: true, current: false, melt: 1, warm: 1, set: true },
-  { name: ["4  let go:", "a nugget", "joins both"], press: false, current: false, melt: 1, warm: 0, set: true },
-];
+  { name: "squeeze", press: true, current: false, melt: 0, warm: 0, set: false },
+  { name: "weld", press: true, current: true, melt: 0.55, warm: 1, set: false },
+  { name: "hold", press: true, current: false, melt: 1, warm: 1, set: true },
+  { name: "letGo", press: false, current: false, melt: 1, warm: 0, set: true },
+] as const;
 
 /** How a spot weld comes about, in four sections through the tips. */
 export default function WeldStages() {
+  const { weldStages: texts } = useTexts(figuresJoining);
   return (
-    <Paper
-      height={222}
-      title="Four stages of a spot weld in section: squeeze, weld, hold, let go; a lens of molten metal grows where the sheets touch"
-    >
+    <Paper height={222} title={texts.title}>
       {stages.map(({ name, press, current, melt, warm, set }, index) => {
         const middle = spot(45 + 90 * index, 88);
         const gap = press ? 0 : 8;
         const tip = { half: 11, body: 17, length: 46 };
         return (
-          <g key={name[0]}>
+          <g key={name}>
             {warm > 0 && <path class="warm" d={ellipse(middle, 21, 11)} />}
             <Path d={box(middle.x - 40, middle.y - sheet, middle.x + 40, middle.y)} kind="sheet" />
             <Path d={box(middle.x - 40, middle.y, middle.x + 40, middle.y + sheet)} kind="sheet" />
@@ -42,7 +42,7 @@ export default function WeldStages() {
                 <Arrowhead tip={spot(middle.x, 133)} direction={-90} kind="arrow-motion" />
               </>
             )}
-            <Text spot={spot(middle.x, 188)} lines={name} anchor="middle" kind="name" />
+            <Text spot={spot(middle.x, 188)} lines={texts[name]} anchor="middle" kind="name" />
           </g>
         );
       })}

@@ -1,16 +1,16 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresJoining } from "../../../texts/en/figures-joining.ts";
 import { AngleSize, Line, Note, Paper, Path, Size, spot } from "../pen.tsx";
 import { box, tipPath } from "./shapes.ts";
 
 /** Side view of a pedestal spot welder with the names used in the text. A sketch: proportions are not to scale. */
 export default function WelderParts() {
+  const { welderParts: texts } = useTexts(figuresJoining);
   const tips = spot(72, 148);
   const frame = 208;
   const pivot = spot(250, 92);
   return (
-    <Paper
-      height={350}
-      title="Side view of a pedestal spot welder: two arms reach out of the frame and press two sheets between their tips; a pedal closes them, a switch starts the current"
-    >
+    <Paper height={350} title={texts.title}>
       <Line from={spot(20, 336)} to={spot(344, 336)} />
       <Path d={box(frame, 64, 320, 336)} kind="tool" />
       {/* upper arm, tilting about its pivot; lower arm, fixed in the frame */}
@@ -34,14 +34,14 @@ export default function WelderParts() {
       <AngleSize centre={pivot} radius={196} from={172} to={181} text="" kind="motion" />
       <Path d={box(216, 40, 240, 64)} kind="tool" />
       <circle class="dot" cx={228} cy={52} r={4} />
-      <Size from={spot(tips.x, 178)} to={spot(frame, 178)} off={-4} text="throat" gap={0} />
-      <Note to={spot(228, 52)} from={spot(180, 20)} lines={["switch: starts and", "ends the current"]} anchor="end" />
-      <Note to={spot(104, 92)} from={spot(96, 66)} lines="upper arm" anchor="middle" />
-      <Note to={spot(120, 214)} from={spot(134, 250)} lines="lower arm" anchor="middle" />
-      <Note to={spot(74, 134)} from={spot(30, 118)} lines="tip" anchor="end" />
-      <Note to={spot(20, 150)} from={spot(30, 172)} lines="sheets" anchor="middle" />
-      <Note to={spot(262, 172)} from={spot(258, 244)} lines={["transformer:", "low voltage,", "large current"]} anchor="middle" />
-      <Note to={spot(138, 320)} from={spot(112, 296)} lines={["pedal: closes", "the tips"]} anchor="end" />
+      <Size from={spot(tips.x, 178)} to={spot(frame, 178)} off={-4} text={texts.throat} gap={0} />
+      <Note to={spot(228, 52)} from={spot(180, 20)} lines={texts.switch} anchor="end" />
+      <Note to={spot(104, 92)} from={spot(96, 66)} lines={texts.upperArm} anchor="middle" />
+      <Note to={spot(120, 214)} from={spot(134, 250)} lines={texts.lowerArm} anchor="middle" />
+      <Note to={spot(74, 134)} from={spot(30, 118)} lines={texts.tip} anchor="end" />
+      <Note to={spot(20, 150)} from={spot(30, 172)} lines={texts.sheets} anchor="middle" />
+      <Note to={spot(262, 172)} from={spot(258, 244)} lines={texts.transformer} anchor="middle" />
+      <Note to={spot(138, 320)} from={spot(112, 296)} lines={texts.pedal} anchor="end" />
     </Paper>
   );
 }

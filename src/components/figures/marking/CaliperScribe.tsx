@@ -1,4 +1,6 @@
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { at, Line, Note, Paper, Path, Size, type Spot, spot, Text } from "../pen.tsx";
 
 /** Set to this [mm]; tilted by this [deg]. */
@@ -53,12 +55,10 @@ function Caliper({ corner, turned }: { corner: Spot; turned: number }) {
 
 /** A caliper run along the edge: upright, and what tilting it does. */
 export default function CaliperScribe() {
+  const { caliperScribe: texts } = useTexts(figuresMarking);
   const far = setting / Math.cos((tilt * Math.PI) / 180);
   return (
-    <Paper
-      height={206}
-      title={`A caliper set to ${setting} mm with one jaw against the edge and the other scribing; tilted by ${tilt} degrees the line comes ${formatNumber(far, 2)} mm from the edge`}
-    >
+    <Paper height={206} title={texts.title(setting, tilt, formatNumber(far, 2))}>
       {[30, 216].map((x, index) => {
         const corner = spot(x, surface);
         const line = index === 0 ? setting : far;
@@ -76,10 +76,10 @@ export default function CaliperScribe() {
           </g>
         );
       })}
-      <Note to={spot(90, 68)} from={spot(96, 36)} lines="beam level" />
-      <Note to={spot(22, 104)} from={spot(50, 100)} lines={["fixed", "jaw"]} />
-      <Text spot={spot(94, 192)} lines={`set to ${setting}`} anchor="middle" kind="name" />
-      <Text spot={spot(280, 192)} lines={`set to ${setting}, tilted by ${tilt}°`} anchor="middle" kind="name" />
+      <Note to={spot(90, 68)} from={spot(96, 36)} lines={texts.beamLevel} />
+      <Note to={spot(22, 104)} from={spot(50, 100)} lines={texts.fixedJaw} />
+      <Text spot={spot(94, 192)} lines={texts.setTo(setting)} anchor="middle" kind="name" />
+      <Text spot={spot(280, 192)} lines={texts.tilted(setting, tilt)} anchor="middle" kind="name" />
     </Paper>
   );
 }

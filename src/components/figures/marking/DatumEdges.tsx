@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { Line, Paper, Path, Size, spot, Text } from "../pen.tsx";
 
 const plate = { width: 120, height: 80 };
@@ -15,13 +17,11 @@ function Datum({ x, y, below }: { x: number; y: number; below: boolean }) {
 
 /** Every size starts at one of two edges. */
 export default function DatumEdges() {
+  const { datumEdges: texts } = useTexts(figuresMarking);
   const x = (value: number) => left + scale * value;
   const y = (value: number) => bottom - scale * value;
   return (
-    <Paper
-      height={300}
-      title="A plate with two datum edges, left and below; the places of all holes are measured from these two edges and none from another hole"
-    >
+    <Paper height={300} title={texts.title}>
       <Path d={`M${x(0)} ${y(0)}H${x(plate.width)}V${y(plate.height)}H${x(0)}Z`} kind="sheet" />
       {across.map((place) => (
         <Line key={place} from={spot(x(place), y(0))} to={spot(x(place), y(plate.height))} />
@@ -47,8 +47,8 @@ export default function DatumEdges() {
       ))}
       <Datum x={x(82)} y={y(0)} below />
       <Datum x={x(0)} y={y(40)} below={false} />
-      <Text spot={spot(x(82.5), y(0) - 10)} lines="datum edge" anchor="middle" kind="name" />
-      <Text spot={spot(x(0) + 4, y(plate.height) - 10)} lines="second datum edge, square to the first" kind="name" />
+      <Text spot={spot(x(82.5), y(0) - 10)} lines={texts.datumEdge} anchor="middle" kind="name" />
+      <Text spot={spot(x(0) + 4, y(plate.height) - 10)} lines={texts.secondDatumEdge} kind="name" />
     </Paper>
   );
 }

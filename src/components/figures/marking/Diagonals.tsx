@@ -1,5 +1,7 @@
 import { angleError, squareOffset } from "../../../lib/marking/squareness.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { at, Line, Note, Paper, Path, type Spot, spot, Text } from "../pen.tsx";
 
 /** The blank of the calculator on this page [mm]. */
@@ -22,6 +24,7 @@ function Blank({ corners, names }: { corners: readonly [Spot, Spot, Spot, Spot];
 
 /** A blank that leans, drawn leaning more than it does, and one that narrows and still has equal diagonals. */
 export default function Diagonals() {
+  const { diagonals: texts } = useTexts(figuresMarking);
   const lean = squareOffset(blank.height, angleError(blank));
   const left = 16;
   const width = 132;
@@ -29,10 +32,7 @@ export default function Diagonals() {
   const height = 88;
   const right = 208;
   return (
-    <Paper
-      height={214}
-      title={`Two blanks that are not square: one leans, and its diagonals differ by 1 mm when it is ${formatNumber(lean, 1)} mm out; one narrows to one end, and its diagonals are equal`}
-    >
+    <Paper height={214} title={texts.title(formatNumber(lean, 1))}>
       <Blank
         corners={[
           spot(left, bottom),
@@ -46,7 +46,7 @@ export default function Diagonals() {
       <Note
         to={spot(left + drawnShift / 2, bottom - height)}
         from={spot(left + 30, 32)}
-        lines={`shifted by ${formatNumber(lean, 1)}`}
+        lines={texts.shiftedBy(formatNumber(lean, 1))}
       />
       <Text spot={spot(left + width / 2, bottom + 17)} lines={`${blank.width} × ${blank.height}`} anchor="middle" kind="size" />
       <Blank
@@ -56,10 +56,10 @@ export default function Diagonals() {
           spot(right + width - 20, bottom - height),
           spot(right + 20, bottom - height),
         ]}
-        names={["equal", "equal"]}
+        names={[texts.equal, texts.equal]}
       />
-      <Text spot={spot(92, 186)} lines={["leans: the diagonals", "tell it"]} anchor="middle" kind="name" />
-      <Text spot={spot(272, 186)} lines={["narrows: only the", "sides tell it"]} anchor="middle" kind="name" />
+      <Text spot={spot(92, 186)} lines={texts.leans} anchor="middle" kind="name" />
+      <Text spot={spot(272, 186)} lines={texts.narrows} anchor="middle" kind="name" />
     </Paper>
   );
 }

@@ -1,5 +1,7 @@
 import { chord, holeCircle } from "../../../lib/marking/hole-circle.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { arcPath, at, away, Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 
 /** The circle of the example [mm]; dividers set too wide by so much. */
@@ -10,6 +12,7 @@ const enlarged = 9;
 
 /** Walking round a circle with dividers that are set a little too wide. */
 export default function DividerWalk() {
+  const { dividerWalk: texts } = useTexts(figuresMarking);
   const scale = 2.7;
   const middle = spot(150, 130);
   const radius = (scale * circle.diameter) / 2;
@@ -23,10 +26,7 @@ export default function DividerWalk() {
   const last = walked.at(-1);
   if (!first || !second || !last) throw new Error("A circle of holes has a first, a second and a last one");
   return (
-    <Paper
-      height={262}
-      title={`Stepping eight holes round a circle with dividers set ${tooWide} mm too wide leaves the last space ${formatNumber(short, 2)} mm too narrow`}
-    >
+    <Paper height={262} title={texts.title(tooWide, formatNumber(short, 2))}>
       <circle class="centre" cx={middle.x} cy={middle.y} r={radius} />
       {wanted.map(({ angle }) => {
         const place = away(middle, angle, radius);
@@ -39,14 +39,14 @@ export default function DividerWalk() {
       <Path d={arcPath(middle, radius, (circle.count - 1) * step, 360)} kind="sight" />
       <Line from={last} to={first} kind="sight" />
       <Path d={`M${at(first)}L${at(away(first, 52, 62))}L${at(second)}`} kind="outline" />
-      <Note to={away(first, 52, 40)} from={spot(296, 62)} lines="dividers" />
+      <Note to={away(first, 52, 40)} from={spot(296, 62)} lines={texts.dividers} />
       <Note
         to={away(middle, ((circle.count - 1) * step + 360) / 2, radius)}
         from={spot(268, 196)}
-        lines={["last space", `${formatNumber(short, 2)} too`, "narrow"]}
+        lines={texts.lastSpaceTooNarrow(formatNumber(short, 2))}
       />
-      <Text spot={spot(middle.x, middle.y - 4)} lines={["thin circles: where", "they should be"]} anchor="middle" kind="label" />
-      <Text spot={spot(10, 252)} lines={`error drawn ${enlarged} times too large`} kind="label" />
+      <Text spot={spot(middle.x, middle.y - 4)} lines={texts.thinCircles} anchor="middle" kind="label" />
+      <Text spot={spot(10, 252)} lines={texts.errorDrawnTimes(enlarged)} kind="label" />
     </Paper>
   );
 }

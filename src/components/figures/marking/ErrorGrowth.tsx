@@ -1,12 +1,15 @@
 import { loadCatalogue } from "../../../catalogue/load.ts";
 import { chainError } from "../../../lib/marking/line-error.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { at, Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 
 const counts = Array.from({ length: 8 }, (_, index) => index + 1);
 
 /** How far the last line may be off against the number of lines: end to end, and from one edge. */
 export default function ErrorGrowth() {
+  const { errorGrowth: texts } = useTexts(figuresMarking);
   const method = loadCatalogue().markingMethods["rule-and-scriber"];
   if (!method) throw new Error("marking.yaml has no rule-and-scriber");
   const perLine = method.error;
@@ -22,10 +25,7 @@ export default function ErrorGrowth() {
   const likely = curve((count) => chainError({ perLine, count }).likely);
   const last = chainError({ perLine, count: counts.length });
   return (
-    <Paper
-      height={246}
-      title={`Error of the last of several lines, each good to ${perLine} mm: end to end it grows to ${formatNumber(last.worst, 1)} mm at worst and ${formatNumber(last.likely, 1)} mm likely at eight lines, from one edge it stays ${perLine} mm`}
-    >
+    <Paper height={246} title={texts.title(perLine, formatNumber(last.worst, 1), formatNumber(last.likely, 1))}>
       {[1, 2, 3, 4].map((error) => (
         <g key={error}>
           <path class="grain" d={`M${left} ${y(error).toFixed(1)}H${right}`} />
@@ -40,16 +40,16 @@ export default function ErrorGrowth() {
       <Path d={`M${worst.map(at).join("L")}`} kind="outline" />
       <Path d={`M${likely.map(at).join("L")}`} kind="outline" />
       <Line from={spot(x(1), y(perLine))} to={spot(x(counts.length), y(perLine))} kind="sight" />
-      <Note to={spot(x(6), y(6 * perLine))} from={spot(x(4.4), y(3.5))} lines="end to end, at worst" anchor="end" />
+      <Note to={spot(x(6), y(6 * perLine))} from={spot(x(4.4), y(3.5))} lines={texts.worst} anchor="end" />
       <Note
         to={spot(x(7), y(chainError({ perLine, count: 7 }).likely))}
         from={spot(x(6.6), y(2.15))}
-        lines="end to end, likely"
+        lines={texts.likely}
         anchor="middle"
       />
-      <Note to={spot(x(5), y(perLine))} from={spot(x(5.35), y(0.25))} lines="all from one edge" />
-      <Text spot={spot((left + right) / 2, bottom + 38)} lines="number of lines" anchor="middle" kind="label" />
-      <Text spot={spot(left + 6, top + 2)} lines="last line off by ± mm" kind="label" />
+      <Note to={spot(x(5), y(perLine))} from={spot(x(5.35), y(0.25))} lines={texts.allFromOneEdge} />
+      <Text spot={spot((left + right) / 2, bottom + 38)} lines={texts.numberOfLines} anchor="middle" kind="label" />
+      <Text spot={spot(left + 6, top + 2)} lines={texts.lastLineOffBy} kind="label" />
     </Paper>
   );
 }

@@ -1,5 +1,7 @@
 import { holeCircle } from "../../../lib/marking/hole-circle.ts";
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { Line, Paper, Path, spot, Text } from "../pen.tsx";
 
 const circle = { diameter: 70, count: 8, centreX: 50, centreY: 50 };
@@ -11,11 +13,9 @@ const distinct = (values: readonly number[]) =>
 
 /** The same eight holes twice: with the first on the axis, and turned by half a step, which needs fewer lines. */
 export default function FewerLines() {
+  const { fewerLines: texts } = useTexts(figuresMarking);
   return (
-    <Paper
-      height={262}
-      title="Eight holes on a circle: with the first hole on the axis five lines are scribed from each edge, turned by half a step only four"
-    >
+    <Paper height={262} title={texts.title}>
       {[0, 180 / circle.count].map((startAngle, index) => {
         const left = index === 0 ? 14 : 196;
         const bottom = 188;
@@ -38,7 +38,7 @@ export default function FewerLines() {
             ))}
             <Text
               spot={spot(x(size / 2), bottom + 20)}
-              lines={[`first hole at ${formatNumber(startAngle, 1).replace(/\.0$/, "")}°:`, `${across.length} lines each way`]}
+              lines={texts.firstHoleAt(formatNumber(startAngle, 1).replace(/\.0$/, ""), across.length)}
               anchor="middle"
               kind="name"
             />

@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { at, away, Line, Paper, Path, type Spot, spot, Text } from "../pen.tsx";
 
 const surface = 132;
@@ -12,18 +14,16 @@ function punchPath(point: Spot, angle: number, lean: number, width: number): str
 }
 
 const cells = [
-  { name: ["1  lean, and find", "the crossing"], angle: 60, lean: 32, width: 13, dent: 0 },
-  { name: ["2  stand it up,", "tap lightly"], angle: 60, lean: 0, width: 13, dent: 4 },
-  { name: ["3  look, then", "centre-punch"], angle: 90, lean: 0, width: 15, dent: 7 },
-];
+  { name: "lean", angle: 60, lean: 32, width: 13, dent: 0 },
+  { name: "upright", angle: 60, lean: 0, width: 13, dent: 4 },
+  { name: "deepen", angle: 90, lean: 0, width: 15, dent: 7 },
+] as const;
 
 /** From two scribed lines to a centre that guides a drill. */
 export default function PunchSteps() {
+  const { punchSteps: texts } = useTexts(figuresMarking);
   return (
-    <Paper
-      height={206}
-      title="Marking a centre: lean the prick punch to see and feel the crossing of the lines, stand it up and tap lightly, check, then deepen with a centre punch of 90 degrees"
-    >
+    <Paper height={206} title={texts.title}>
       {cells.map(({ name, angle, lean, width, dent }, index) => {
         const point = spot(index * 120 + (index === 0 ? 44 : 60), surface + dent);
         const half = dent * Math.tan((angle * Math.PI) / 360);
@@ -36,7 +36,7 @@ export default function PunchSteps() {
             <Path d={punchPath(point, angle, lean, width)} kind="tool" />
             {index > 0 && <Text spot={spot(point.x + 22, surface - 14)} lines={`${angle}°`} kind="size" />}
             {index === 0 && <Line from={spot(point.x, surface - 4)} to={spot(point.x, surface + 6)} kind="sight" />}
-            <Text spot={spot(index * 120 + 60, 176)} lines={name} anchor="middle" kind="name" />
+            <Text spot={spot(index * 120 + 60, 176)} lines={texts[name]} anchor="middle" kind="name" />
           </g>
         );
       })}

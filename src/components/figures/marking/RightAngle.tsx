@@ -1,7 +1,10 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { arcPath, at, Line, Paper, Path, Size, spot, Text } from "../pen.tsx";
 
 /** Two ways to a right angle without a square: 3, 4 and 5 of one length, and arcs with dividers. */
 export default function RightAngle() {
+  const { rightAngle: texts } = useTexts(figuresMarking);
   const bottom = 150;
   const unit = 25;
   const corner = spot(38, bottom);
@@ -17,10 +20,7 @@ export default function RightAngle() {
   // Half the angle that each arc is drawn to either side of the meeting point.
   const about = (Math.atan2(rise, step) * 180) / Math.PI;
   return (
-    <Paper
-      height={214}
-      title="Right angles without a square: sides of 300 and 400 mm whose ends are 500 mm apart, and two equal arcs from points at equal distances on either side of the corner"
-    >
+    <Paper height={214} title={texts.title}>
       <Path d={`M20 ${bottom}H170M200 ${bottom}H350`} kind="outline" />
       <Path d={`M${at(corner)}L${at(top)}L${at(far)}`} kind="thin" />
       <Line from={corner} to={spot(corner.x, 44)} kind="sight" />
@@ -38,8 +38,8 @@ export default function RightAngle() {
       <Size from={foot} to={other} off={-18} text="s" />
       <Text spot={spot(one.x + 12, bottom - 44)} lines="r" anchor="end" kind="size" />
       <Text spot={spot(other.x - 12, bottom - 44)} lines="r" kind="size" />
-      <Text spot={spot(95, 202)} lines="3, 4 and 5" anchor="middle" kind="name" />
-      <Text spot={spot(276, 202)} lines="dividers" anchor="middle" kind="name" />
+      <Text spot={spot(95, 202)} lines={texts.sides} anchor="middle" kind="name" />
+      <Text spot={spot(276, 202)} lines={texts.dividers} anchor="middle" kind="name" />
     </Paper>
   );
 }

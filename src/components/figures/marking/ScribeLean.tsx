@@ -1,4 +1,6 @@
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { Arrowhead, at, away, Line, Note, Paper, Path, Size, type Spot, spot, Text } from "../pen.tsx";
 
 /** A steel rule and the point of a scriber, enlarged [mm, deg]. */
@@ -19,13 +21,11 @@ function scriberPath(point: Spot, lean: number): string {
 
 /** Section across the rule with the scriber upright and leaning out, and the scriber seen from the side of the line. */
 export default function ScribeLean() {
+  const { scribeLean: texts } = useTexts(figuresMarking);
   const standOff = ruleThickness * Math.tan((halfPoint * Math.PI) / 180);
   const top = floor - ruleThickness * scale;
   return (
-    <Paper
-      height={214}
-      title="A scriber held upright stands off from the rule; leaning outwards its point runs in the corner; it also leans the way it is drawn"
-    >
+    <Paper height={214} title={texts.title}>
       {[0, 1].map((cell) => {
         const foot = cell * 120 + 52;
         const point = spot(foot + (cell === 0 ? standOff * scale : 0), floor);
@@ -34,7 +34,7 @@ export default function ScribeLean() {
             <Path d={`M${foot - 44} ${top}H${foot}V${floor}H${foot - 44}`} kind="tool" />
             <Path d={scriberPath(point, cell === 0 ? 0 : halfPoint)} kind="outline" />
             <Path d={`M${foot - 46} ${floor}H${foot + 58}V${floor + 12}H${foot - 46}Z`} kind="sheet" />
-            <Text spot={spot(foot - 24, floor - 12)} lines="rule" anchor="middle" kind="label" />
+            <Text spot={spot(foot - 24, floor - 12)} lines={texts.rule} anchor="middle" kind="label" />
           </g>
         );
       })}
@@ -51,10 +51,10 @@ export default function ScribeLean() {
       <Path d={scriberPath(spot(296, floor), 35)} kind="outline" />
       <Line from={spot(304, floor - 10)} to={spot(338, floor - 10)} kind="motion" />
       <Arrowhead tip={spot(346, floor - 10)} direction={0} kind="arrow-motion" />
-      <Note to={spot(274, floor)} from={spot(262, floor - 42)} lines="line" anchor="middle" />
-      <Text spot={spot(60, 182)} lines={["upright: beside", "the rule"]} anchor="middle" kind="name" />
-      <Text spot={spot(180, 182)} lines={["leaning out:", "in the corner"]} anchor="middle" kind="name" />
-      <Text spot={spot(302, 182)} lines={["from the side:", "it trails"]} anchor="middle" kind="name" />
+      <Note to={spot(274, floor)} from={spot(262, floor - 42)} lines={texts.line} anchor="middle" />
+      <Text spot={spot(60, 182)} lines={texts.upright} anchor="middle" kind="name" />
+      <Text spot={spot(180, 182)} lines={texts.leaningOut} anchor="middle" kind="name" />
+      <Text spot={spot(302, 182)} lines={texts.fromTheSide} anchor="middle" kind="name" />
     </Paper>
   );
 }

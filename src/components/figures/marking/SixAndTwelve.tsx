@@ -1,13 +1,13 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { arcPath, at, away, Line, Paper, Path, spot, Text } from "../pen.tsx";
 
 /** The radius steps round a circle six times; halving the arcs gives twelve. */
 export default function SixAndTwelve() {
+  const { sixAndTwelve: texts } = useTexts(figuresMarking);
   const radius = 66;
   return (
-    <Paper
-      height={214}
-      title="The radius of a circle steps round it exactly six times; bisecting one of the six arcs gives twelve holes"
-    >
+    <Paper height={214} title={texts.title}>
       {[0, 1].map((cell) => {
         const middle = spot(84 + 172 * cell, 104);
         const places = Array.from({ length: 6 }, (_, index) => away(middle, 60 * index, radius));
@@ -29,12 +29,7 @@ export default function SixAndTwelve() {
             )}
             {cell === 0 && <Text spot={away(middle, 42, 36)} lines="r" anchor="middle" kind="size" />}
             {cell === 0 && <Text spot={spot(middle.x, middle.y - radius * 0.866 + 15)} lines="r" anchor="middle" kind="size" />}
-            <Text
-              spot={spot(middle.x, 202)}
-              lines={cell === 0 ? "six: step the radius" : "twelve: halve one arc"}
-              anchor="middle"
-              kind="name"
-            />
+            <Text spot={spot(middle.x, 202)} lines={cell === 0 ? texts.six : texts.twelve} anchor="middle" kind="name" />
           </g>
         );
       })}

@@ -1,4 +1,6 @@
 import { formatNumber } from "../../../lib/quantity/format.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { at, away, Line, Note, Paper, Path, Size, spot, Text } from "../pen.tsx";
 
 /** A square checked with itself: marked once from each side of one point. The error is drawn larger than any square has. */
@@ -8,6 +10,7 @@ const blade = 130;
 const found = { gap: 0.5, reach: 200 };
 
 export default function SquareTurned() {
+  const { squareTurned: texts } = useTexts(figuresMarking);
   const edge = 168;
   const foot = spot(180, edge);
   const one = away(foot, 90 + drawnError, blade);
@@ -17,10 +20,7 @@ export default function SquareTurned() {
   const square = (side: 1 | -1, tip: typeof one) =>
     `M${at(foot)}L${at(tip)}L${at(spot(tip.x - side * 13, tip.y))}L${at(spot(foot.x - side * 13, edge))}Z`;
   return (
-    <Paper
-      height={214}
-      title="A square tried by turning it over at one point of a straight edge: if the two lines part, half of the gap is the error of the square"
-    >
+    <Paper height={214} title={texts.title}>
       <Path d={`M20 22H340V${edge}H20Z`} kind="sheet" />
       <Path d={square(1, one)} kind="tool" />
       <Path d={`M${foot.x - 92} ${edge}H${foot.x}V${edge + 16}H${foot.x - 92}Z`} kind="tool" />
@@ -29,13 +29,9 @@ export default function SquareTurned() {
       <Line from={foot} to={one} kind="sight" />
       <Line from={foot} to={other} kind="sight" />
       <Size from={one} to={other} off={8} gap={2} text={formatNumber(found.gap, 1)} outside="to" />
-      <Note to={away(foot, 90 + drawnError, 70)} from={spot(132, 78)} lines="first line" anchor="end" />
-      <Note to={away(foot, 90 - drawnError, 54)} from={spot(226, 96)} lines={["second line,", "turned over"]} />
-      <Text
-        spot={spot(20, 204)}
-        lines={`gap ${found.gap} at ${found.reach} mm: out by ${formatNumber(degrees, 2)}°`}
-        kind="name"
-      />
+      <Note to={away(foot, 90 + drawnError, 70)} from={spot(132, 78)} lines={texts.firstLine} anchor="end" />
+      <Note to={away(foot, 90 - drawnError, 54)} from={spot(226, 96)} lines={texts.secondLine} />
+      <Text spot={spot(20, 204)} lines={texts.gapAt(found.gap, found.reach, formatNumber(degrees, 2))} kind="name" />
     </Paper>
   );
 }

@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresMarking } from "../../../texts/en/figures-marking.ts";
 import { Arrowhead, Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 
 const edge = 150;
@@ -21,11 +23,9 @@ function Square({ x, reach }: { x: number; reach: number }) {
 
 /** What a combination square marks: a line square to the datum edge, and a line parallel to it. */
 export default function SquareUse() {
+  const { squareUse: texts } = useTexts(figuresMarking);
   return (
-    <Paper
-      height={214}
-      title="A combination square with its head against the datum edge: along the blade it marks a line square to the edge, with its end and a sliding scriber a line parallel to it"
-    >
+    <Paper height={214} title={texts.title}>
       {[12, 190].map((left) => (
         <Path key={left} d={`M${left} 32H${left + 158}V${edge}H${left}Z`} kind="sheet" />
       ))}
@@ -38,10 +38,10 @@ export default function SquareUse() {
       <Line from={spot(262, edge - 40)} to={spot(310, edge - 40)} kind="motion" />
       <Arrowhead tip={spot(318, edge - 40)} direction={0} kind="arrow-motion" />
       <Path d="M252 76L268 46L273 49Z" kind="outline" />
-      <Note to={spot(269, 50)} from={spot(292, 24)} lines="scriber" />
-      <Text spot={spot(91, 202)} lines="square to the edge" anchor="middle" kind="name" />
-      <Text spot={spot(269, 202)} lines="parallel to it" anchor="middle" kind="name" />
-      <Text spot={spot(344, edge - 8)} lines="datum edge" anchor="end" kind="label" />
+      <Note to={spot(269, 50)} from={spot(292, 24)} lines={texts.scriber} />
+      <Text spot={spot(91, 202)} lines={texts.squareToTheEdge} anchor="middle" kind="name" />
+      <Text spot={spot(269, 202)} lines={texts.parallelToIt} anchor="middle" kind="name" />
+      <Text spot={spot(344, edge - 8)} lines={texts.datumEdge} anchor="end" kind="label" />
     </Paper>
   );
 }

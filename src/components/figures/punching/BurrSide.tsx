@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Paper, Path, spot, Text } from "../pen.tsx";
 import { stripPath } from "../section.ts";
 
@@ -5,12 +7,10 @@ const sheet = { thickness: 2, radius: 3 };
 
 /** A bend beside a punched edge: with the burr inside it is squeezed, outside it is where a crack starts. */
 export default function BurrSide() {
+  const { burrSide: texts } = useTexts(figuresPunching);
   const scale = 9;
   return (
-    <Paper
-      height={196}
-      title="Two bends whose sheared edge has a burr: with the burr on the inside of the bend, and with the burr on the outside, where a crack starts"
-    >
+    <Paper height={196} title={texts.title}>
       {[0, 180].map((left) => {
         const inside = left === 0;
         const origin = spot(left + 22, 138);
@@ -32,12 +32,7 @@ export default function BurrSide() {
             <Path d={stripPath(steps, sheet.thickness, view).d} kind="sheet" />
             <path class={inside ? "squeeze" : "stretch"} d={teeth.join("")} stroke-width={1.4} />
             {!inside && <path class="outline" d={`M${crack.x} ${crack.y}l-4 -5l-4 -1l-3 -6`} />}
-            <Text
-              spot={spot(left + 84, 166)}
-              lines={inside ? ["burr inside:", "it is squeezed"] : ["burr outside: a", "crack starts there"]}
-              anchor="middle"
-              kind="name"
-            />
+            <Text spot={spot(left + 84, 166)} lines={inside ? texts.burrInside : texts.burrOutside} anchor="middle" kind="name" />
           </g>
         );
       })}

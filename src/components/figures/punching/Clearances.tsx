@@ -1,9 +1,11 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Line, Paper, Path, spot, Text } from "../pen.tsx";
 import { type Cut, diePaths, edgePath, punchPath } from "./cut.ts";
 
 const edges = [
   {
-    name: ["too tight:", "torn twice, two", "bright bands"],
+    name: "tight",
     clearance: 1.5,
     rollover: 0.06,
     penetration: 0.3,
@@ -11,7 +13,7 @@ const edges = [
     second: true,
   },
   {
-    name: ["right:", "one bright band,", "small burr"],
+    name: "right",
     clearance: 5,
     rollover: 0.1,
     penetration: 0.36,
@@ -19,29 +21,27 @@ const edges = [
     second: false,
   },
   {
-    name: ["too loose:", "drawn in deep,", "long burr"],
+    name: "loose",
     clearance: 14,
     rollover: 0.26,
     penetration: 0.12,
     burr: 0.24,
     second: false,
   },
-];
+] as const;
 
 /** The edge that a tight, a right and a loose die leave. */
 export default function Clearances() {
+  const { clearances: texts } = useTexts(figuresPunching);
   return (
-    <Paper
-      height={214}
-      title="The edge of a hole by the clearance: a tight die tears twice and leaves two bright bands, a right one leaves a bright band and a small burr, a loose one leaves a large rounded edge and a long burr"
-    >
+    <Paper height={214} title={texts.title}>
       {edges.map(({ name, second, ...shape }, index) => {
         const cut: Cut = { top: spot(index * 120 + 92, 54), thickness: 60, half: 30, reach: 84, ...shape };
         const edge = cut.top.x - cut.half;
         const bright = cut.top.y + (cut.rollover + cut.penetration) * cut.thickness;
         const id = `clearances-${index}`;
         return (
-          <g key={name[0]}>
+          <g key={name}>
             <clipPath id={id}>
               <rect x={index * 120 + 8} y={8} width={84} height={144} />
             </clipPath>
@@ -61,7 +61,7 @@ export default function Clearances() {
               <Path d={punchPath(cut, -12, 40)} kind="tool" />
             </g>
             <Line from={spot(cut.top.x, 8)} to={spot(cut.top.x, 150)} kind="centre" />
-            <Text spot={spot(index * 120 + 60, 170)} lines={name} anchor="middle" kind="name" />
+            <Text spot={spot(index * 120 + 60, 170)} lines={texts[name]} anchor="middle" kind="name" />
           </g>
         );
       })}

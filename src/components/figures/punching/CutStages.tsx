@@ -1,19 +1,19 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Arrowhead, Line, Paper, Path, spot, Text } from "../pen.tsx";
 import { type Cut, diePaths, edgePath, pressedPath, punchPath, slugPath } from "./cut.ts";
 
 const steps = [
-  { name: ["the edge is", "drawn in"], depth: 5 },
-  { name: ["cut bright,", "cracks start"], depth: 17 },
-  { name: ["the rest breaks,", "the slug falls"], depth: 40 },
-];
+  { name: "drawnIn", depth: 5 },
+  { name: "cut", depth: 17 },
+  { name: "broken", depth: 40 },
+] as const;
 
 /** How a hole comes about, in three sections through punch, sheet and die. */
 export default function CutStages() {
+  const { cutStages: texts } = useTexts(figuresPunching);
   return (
-    <Paper
-      height={214}
-      title="Three sections through punch, sheet and die: the punch draws the edge in, cuts into the sheet until cracks start at both edges, and the slug breaks off and drops"
-    >
+    <Paper height={214} title={texts.title}>
       {steps.map(({ name, depth }, index) => {
         const cut: Cut = {
           top: spot(60 + index * 120, 70),
@@ -26,9 +26,10 @@ export default function CutStages() {
           burr: 0.08,
         };
         const { top, thickness, half, clearance } = cut;
+        const [first = "", second = ""] = texts[name];
         const done = depth > thickness;
         return (
-          <g key={name[0]}>
+          <g key={name}>
             {diePaths(cut, 56).map((d) => (
               <Path key={d} d={d} kind="tool" />
             ))}
@@ -59,12 +60,12 @@ export default function CutStages() {
             <Path d={punchPath(cut, depth, 46)} kind="tool" />
             <Line from={spot(top.x, top.y + depth - 46)} to={spot(top.x, top.y + depth - 20)} kind="motion" />
             <Arrowhead tip={spot(top.x, top.y + depth - 14)} direction={-90} kind="arrow-motion" />
-            <Text spot={spot(top.x, 184)} lines={[`${index + 1}  ${name[0]}`, name[1] ?? ""]} anchor="middle" kind="name" />
+            <Text spot={spot(top.x, 184)} lines={[`${index + 1}  ${first}`, second]} anchor="middle" kind="name" />
           </g>
         );
       })}
-      <Text spot={spot(12, 18)} lines="punch" kind="name" />
-      <Text spot={spot(12, 132)} lines="die" kind="name" />
+      <Text spot={spot(12, 18)} lines={texts.punch} kind="name" />
+      <Text spot={spot(12, 132)} lines={texts.die} kind="name" />
     </Paper>
   );
 }

@@ -2,6 +2,8 @@ import { loadCatalogue } from "../../../catalogue/load.ts";
 import { punchForce } from "../../../lib/punching/punch-force.ts";
 import { penetrations } from "../../../lib/punching/punch-work.ts";
 import { shearedForceByWork } from "../../../lib/punching/sheared-punch.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Arrowhead, Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 
 const thickness = 1.2;
@@ -11,6 +13,7 @@ const ground = 1;
 
 /** Force over depth for a flat punch and one ground with shear: two rectangles of the same area. */
 export default function ForceCurve() {
+  const { forceCurve: texts } = useTexts(figuresPunching);
   const { materials } = loadCatalogue();
   const penetration = penetrations["steel-cr"]?.value ?? 1;
   const force = punchForce({
@@ -27,10 +30,7 @@ export default function ForceCurve() {
   const shearedEnd = flatEnd + shearHeight;
   const kN = (newtons: number) => `${(newtons / 1000).toFixed(1)} kN`;
   return (
-    <Paper
-      height={278}
-      title={`Force over depth of the punch for a hole of ${diameter} mm in ${thickness} mm steel: a flat punch needs ${kN(force)} over a short way, one ground with shear ${kN(sheared)} over a longer way, with the same work`}
-    >
+    <Paper height={278} title={texts.title(diameter, thickness, kN(force), kN(sheared))}>
       <path class="band" d={`M${x(0)} ${origin.y}V${y(sheared)}H${x(shearedEnd)}V${origin.y}Z`} />
       <Line from={origin} to={spot(348, origin.y)} />
       <Arrowhead tip={spot(352, origin.y)} direction={0} />
@@ -54,15 +54,10 @@ export default function ForceCurve() {
           <Text spot={spot(origin.x - 9, y(newtons) + 4)} lines={String(newtons / 1000)} anchor="end" kind="size" />
         </g>
       ))}
-      <Text spot={spot(62, 22)} lines="force, kN" kind="name" />
-      <Text spot={spot(352, origin.y + 38)} lines="depth of the punch, mm" anchor="end" kind="name" />
-      <Note
-        to={spot(x(flatEnd), y(force * 0.84))}
-        from={spot(160, 76)}
-        lines={[`flat punch, ${kN(force)}`, "(dashed: a real one)"]}
-        end="arrow"
-      />
-      <Note to={spot(x(1.3), y(sheared))} from={spot(236, 134)} lines={["with shear,", kN(sheared)]} end="arrow" />
+      <Text spot={spot(62, 22)} lines={texts.force} kind="name" />
+      <Text spot={spot(352, origin.y + 38)} lines={texts.depthOfThePunch} anchor="end" kind="name" />
+      <Note to={spot(x(flatEnd), y(force * 0.84))} from={spot(160, 76)} lines={texts.flatPunch(kN(force))} end="arrow" />
+      <Note to={spot(x(1.3), y(sheared))} from={spot(236, 134)} lines={[texts.withShear, kN(sheared)]} end="arrow" />
     </Paper>
   );
 }

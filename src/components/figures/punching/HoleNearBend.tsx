@@ -1,15 +1,15 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Line, Paper, Path, spot, Text } from "../pen.tsx";
 import { rectangle } from "./cut.ts";
 
 /** A hole too near a bend, from above before and after bending: it is drawn out towards the bend. */
 export default function HoleNearBend() {
+  const { holeNearBend: texts } = useTexts(figuresPunching);
   const r = 22;
   const y = 86;
   return (
-    <Paper
-      height={200}
-      title="A hole close to a bend from above: round before bending, drawn out towards the bend afterwards, while a hole further away stays round"
-    >
+    <Paper height={200} title={texts.title}>
       {[0, 180].map((left) => {
         const after = left > 0;
         const line = left + 50;
@@ -29,17 +29,12 @@ export default function HoleNearBend() {
             )}
             {after && <circle class="sight" cx={line + 36} cy={y} r={r} stroke-dasharray="4 3" />}
             <circle class="outline" cx={left + 140} cy={y} r={r - 4} />
-            <Text
-              spot={spot(left + 90, 172)}
-              lines={after ? ["bent: the near hole", "is drawn out of round"] : ["punched in the flat,", "the bend marked"]}
-              anchor="middle"
-              kind="name"
-            />
+            <Text spot={spot(left + 90, 172)} lines={after ? texts.bent : texts.punchedInTheFlat} anchor="middle" kind="name" />
           </g>
         );
       })}
-      <Text spot={spot(50, 18)} lines="bend" anchor="middle" kind="name" />
-      <Text spot={spot(230, 18)} lines="bend" anchor="middle" kind="name" />
+      <Text spot={spot(50, 18)} lines={texts.bend} anchor="middle" kind="name" />
+      <Text spot={spot(230, 18)} lines={texts.bend} anchor="middle" kind="name" />
     </Paper>
   );
 }

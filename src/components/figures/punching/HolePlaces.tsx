@@ -1,4 +1,6 @@
 import { holeLimits } from "../../../lib/punching/hole-rules.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Line, Note, Paper, Path, Size, spot, Text } from "../pen.tsx";
 import { rectangle } from "./cut.ts";
 
@@ -7,6 +9,7 @@ const diameter = 5;
 
 /** A corner of a bracket with holes as near as the rules allow, to scale: from above, and in section through the leg. */
 export default function HolePlaces() {
+  const { holePlaces: texts } = useTexts(figuresPunching);
   const { minEdge, minSpacing, minBend } = holeLimits(part);
   const scale = 12;
   const { thickness, radius } = part;
@@ -22,10 +25,7 @@ export default function HolePlaces() {
   const upper = floor - scale * thickness;
   const bend = scale * radius;
   return (
-    <Paper
-      height={352}
-      title="A leg and two holes from above and in section: the least distance from the hole to the inside face of the leg, to the next hole and to the edge, each from the edge of the hole"
-    >
+    <Paper height={352} title={texts.title}>
       <Path d={`M${face} ${plan.top}H${edge}V${plan.bottom}H${face}Z`} kind="sheet" />
       <Line from={spot(inside, plan.top)} to={spot(inside, plan.bottom)} kind="sight" />
       <Line from={spot(inside + bend, plan.top)} to={spot(inside + bend, plan.bottom)} />
@@ -40,8 +40,8 @@ export default function HolePlaces() {
           />
         </g>
       ))}
-      <Note to={spot(inside + bend, plan.top + 8)} from={spot(98, 20)} lines="where the bend ends" />
-      <Text spot={spot(24, plan.y - 4)} lines={["leg,", "up"]} anchor="middle" kind="name" />
+      <Note to={spot(inside + bend, plan.top + 8)} from={spot(98, 20)} lines={texts.whereTheBendEnds} />
+      <Text spot={spot(24, plan.y - 4)} lines={texts.leg} anchor="middle" kind="name" />
 
       <Path
         d={`M${face} 208H${inside}V${upper - bend}A${bend} ${bend} 0 0 0 ${inside + bend} ${upper}H${first}V${floor}H${inside + bend}A${bend + scale * thickness} ${bend + scale * thickness} 0 0 1 ${face} ${upper - bend}Z`}
@@ -56,12 +56,7 @@ export default function HolePlaces() {
       {[first + size, second, second + size, edge].map((at) => (
         <Line key={at} from={spot(at, plan.y + size / 2 + 14)} to={spot(at, upper - 4)} kind="hidden" />
       ))}
-      <Text
-        spot={spot(204, 342)}
-        lines={`to scale, T = ${thickness} mm, R = ${radius} mm, hole ${diameter} mm`}
-        anchor="middle"
-        kind="label"
-      />
+      <Text spot={spot(204, 342)} lines={texts.toScale(thickness, radius, diameter)} anchor="middle" kind="label" />
     </Paper>
   );
 }

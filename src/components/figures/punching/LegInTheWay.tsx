@@ -1,13 +1,13 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Arrowhead, Line, Paper, Path, spot, Text } from "../pen.tsx";
 import { rectangle } from "./cut.ts";
 
 /** A hole beside a leg that is already bent: the holder of the punch, or of the die, needs the room the leg takes. */
 export default function LegInTheWay() {
+  const { legInTheWay: texts } = useTexts(figuresPunching);
   return (
-    <Paper
-      height={232}
-      title="Two sections through punch and die with a bent sheet: a leg standing up meets the holder of the punch, a leg hanging down meets the holder of the die"
-    >
+    <Paper height={232} title={texts.title}>
       {[92, 268].map((x, index) => {
         const up = index === 0;
         const leg = up
@@ -21,12 +21,7 @@ export default function LegInTheWay() {
             <Path d={leg} kind="sheet" />
             <Line from={spot(x + 62, up ? 96 : 146)} to={spot(x + 44, up ? 74 : 152)} kind="motion" />
             <Arrowhead tip={spot(x + 38, up ? 68 : 156)} direction={up ? 134 : -150} kind="arrow-motion" />
-            <Text
-              spot={spot(x, 204)}
-              lines={up ? ["leg up: the holder", "comes down on it"] : ["leg down: the die’s", "holder is in its way"]}
-              anchor="middle"
-              kind="name"
-            />
+            <Text spot={spot(x, 204)} lines={up ? texts.legUp : texts.legDown} anchor="middle" kind="name" />
           </g>
         );
       })}

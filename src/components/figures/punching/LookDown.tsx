@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 import { rectangle } from "./cut.ts";
 
@@ -5,22 +7,20 @@ const hole = 34;
 
 /** Finding the place: the centre mark seen from above with its circle, and the tip of the punch dropping into it. */
 export default function LookDown() {
+  const { lookDown: texts } = useTexts(figuresPunching);
   const plan = spot(86, 92);
   const side = spot(268, 128);
   const mark = 7;
   const tip = 46;
   return (
-    <Paper
-      height={214}
-      title="The centre mark at the crossing of two scribed lines with a circle of the size of the hole, and from the side the tip of the punch above the mark"
-    >
+    <Paper height={214} title={texts.title}>
       <Path d={rectangle(spot(14, 22), spot(160, 162))} kind="sheet" />
       <Line from={spot(22, plan.y)} to={spot(152, plan.y)} />
       <Line from={spot(plan.x, 30)} to={spot(plan.x, 154)} />
       <circle class="sight" cx={plan.x} cy={plan.y} r={hole} />
       <circle class="dot" cx={plan.x} cy={plan.y} r={3.4} />
-      <Note to={plan} from={spot(116, 44)} lines="mark" />
-      <Text spot={spot(plan.x, 184)} lines={["from above: lines, mark", "and a circle to see by"]} anchor="middle" kind="name" />
+      <Note to={plan} from={spot(116, 44)} lines={texts.mark} />
+      <Text spot={spot(plan.x, 184)} lines={texts.fromAbove} anchor="middle" kind="name" />
 
       <Path
         d={`M${side.x - hole} 40H${side.x + hole}V${side.y - tip + 16}L${side.x + 8} ${side.y - tip + 16}L${side.x} ${side.y - tip + 26}L${side.x - 8} ${side.y - tip + 16}H${side.x - hole}Z`}
@@ -33,9 +33,9 @@ export default function LookDown() {
       />
       <Path d={rectangle(spot(194, side.y + 20), spot(side.x - hole - 2, side.y + 36))} kind="tool" />
       <Path d={rectangle(spot(side.x + hole + 2, side.y + 20), spot(342, side.y + 36))} kind="tool" />
-      <Note to={spot(side.x + 2, side.y - tip + 20)} from={spot(312, 100)} lines="tip" />
-      <Text spot={spot(200, 70)} lines="punch" anchor="middle" kind="name" />
-      <Text spot={spot(side.x, 184)} lines={["from the side: the tip", "drops into the mark"]} anchor="middle" kind="name" />
+      <Note to={spot(side.x + 2, side.y - tip + 20)} from={spot(312, 100)} lines={texts.tip} />
+      <Text spot={spot(200, 70)} lines={texts.punch} anchor="middle" kind="name" />
+      <Text spot={spot(side.x, 184)} lines={texts.fromTheSide} anchor="middle" kind="name" />
     </Paper>
   );
 }

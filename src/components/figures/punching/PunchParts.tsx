@@ -1,3 +1,5 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { AngleSize, Line, Note, Paper, Path, Size, spot } from "../pen.tsx";
 import { rectangle } from "./cut.ts";
 
@@ -7,11 +9,9 @@ const pivot = spot(152, 62);
 
 /** Side view of a hand punch with a deep frame, with the names used in the text. A sketch: proportions are not to scale. */
 export default function PunchParts() {
+  const { punchParts: texts } = useTexts(figuresPunching);
   return (
-    <Paper
-      height={336}
-      title="Side view of a hand punch: lever and ram above, punch, stripper, sheet and die in line, and a deep frame behind"
-    >
+    <Paper height={336} title={texts.title}>
       <Line from={spot(10, 318)} to={spot(350, 318)} />
       <Path d={`M72 96H340V318H300V268H72V222H${throat}V142H72Z`} kind="tool" />
       <Path d={rectangle(spot(centre - 14, 72), spot(centre + 14, 158))} kind="tool" />
@@ -32,15 +32,15 @@ export default function PunchParts() {
       <Line from={spot(centre, 84)} to={spot(centre, 300)} kind="centre" />
       <AngleSize centre={pivot} radius={142} from={166} to={184} text="" kind="motion" />
 
-      <Note to={spot(64, 53)} from={spot(84, 22)} lines="lever" />
-      <Note to={spot(centre + 10, 88)} from={spot(200, 60)} lines="ram" />
-      <Note to={spot(centre + 2, 170)} from={spot(180, 160)} lines="punch" />
-      <Note to={spot(centre + 30, 183)} from={spot(180, 184)} lines="stripper" />
-      <Note to={spot(46, 206)} from={spot(38, 176)} lines="sheet" anchor="middle" />
-      <Note to={spot(centre - 18, 220)} from={spot(42, 262)} lines={["die, with", "its letter"]} anchor="middle" />
-      <Note to={spot(centre + 4, 258)} from={spot(150, 290)} lines="slug falls here" />
-      <Note to={spot(320, 120)} from={spot(302, 76)} lines="frame" anchor="middle" />
-      <Size from={spot(centre, 222)} to={spot(throat, 222)} off={-22} text="throat" gap={24} />
+      <Note to={spot(64, 53)} from={spot(84, 22)} lines={texts.lever} />
+      <Note to={spot(centre + 10, 88)} from={spot(200, 60)} lines={texts.ram} />
+      <Note to={spot(centre + 2, 170)} from={spot(180, 160)} lines={texts.punch} />
+      <Note to={spot(centre + 30, 183)} from={spot(180, 184)} lines={texts.stripper} />
+      <Note to={spot(46, 206)} from={spot(38, 176)} lines={texts.sheet} anchor="middle" />
+      <Note to={spot(centre - 18, 220)} from={spot(42, 262)} lines={texts.die} anchor="middle" />
+      <Note to={spot(centre + 4, 258)} from={spot(150, 290)} lines={texts.slugFallsHere} />
+      <Note to={spot(320, 120)} from={spot(302, 76)} lines={texts.frame} anchor="middle" />
+      <Size from={spot(centre, 222)} to={spot(throat, 222)} off={-22} text={texts.throat} gap={24} />
     </Paper>
   );
 }

@@ -1,8 +1,11 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresPunching } from "../../../texts/en/figures-punching.ts";
 import { Arrowhead, Line, Note, Paper, Path, spot, Text } from "../pen.tsx";
 import { type Cut, diePaths, edgePath, rectangle } from "./cut.ts";
 
 /** The way back of the punch, with a stripper and without one. */
 export default function Stripping() {
+  const { stripping: texts } = useTexts(figuresPunching);
   const cut = (x: number): Cut => ({
     top: spot(x, 112),
     thickness: 14,
@@ -14,10 +17,7 @@ export default function Stripping() {
     burr: 0.1,
   });
   return (
-    <Paper
-      height={208}
-      title="The punch on its way back: the stripper holds the sheet down and the punch slides out; without a stripper the sheet rides up on the punch and tilts"
-    >
+    <Paper height={208} title={texts.title}>
       {[92, 268].map((x, index) => {
         const held = index === 0;
         const piece = cut(x);
@@ -51,14 +51,14 @@ export default function Stripping() {
               ))}
             <Text
               spot={spot(top.x, 178)}
-              lines={held ? ["the stripper holds", "the sheet down"] : ["without it the sheet", "rides up and tilts"]}
+              lines={held ? texts.stripperHoldsSheet : texts.withoutSheetRides}
               anchor="middle"
               kind="name"
             />
           </g>
         );
       })}
-      <Note to={spot(146, 104)} from={spot(176, 70)} lines="stripper" anchor="middle" />
+      <Note to={spot(146, 104)} from={spot(176, 70)} lines={texts.stripper} anchor="middle" />
     </Paper>
   );
 }

@@ -1,10 +1,13 @@
 import { coneBlank } from "../../../lib/rolling/cone-blank.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresRolling } from "../../../texts/en/figures-rolling.ts";
 import { AngleSize, arcPath, at, away, Line, Paper, Path, Size, spot, Text } from "../pen.tsx";
 
 const cone = { largeDiameter: 200, smallDiameter: 120, height: 150 };
 
 /** A frustum from the side, and its blank: the sector of a ring. To scale. */
 export default function ConeLayout() {
+  const { coneLayout: texts } = useTexts(figuresRolling);
   const { outerRadius, innerRadius, sectorAngle } = coneBlank(cone);
   const small = 0.36;
   const [axis, base] = [spot(62, 76), 76 + small * cone.height];
@@ -12,10 +15,7 @@ export default function ConeLayout() {
   const apex = spot(236, 30);
   const half = sectorAngle / 2;
   return (
-    <Paper
-      height={236}
-      title="A frustum of a cone from the side with its two diameters and its height, and its blank, a sector of a ring with an outer and an inner radius"
-    >
+    <Paper height={236} title={texts.title}>
       <Path
         d={`M${axis.x - (small * cone.smallDiameter) / 2} ${axis.y}H${axis.x + (small * cone.smallDiameter) / 2}L${axis.x + (small * cone.largeDiameter) / 2} ${base}H${axis.x - (small * cone.largeDiameter) / 2}Z`}
         kind="sheet"

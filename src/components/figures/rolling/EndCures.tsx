@@ -1,7 +1,10 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresRolling } from "../../../texts/en/figures-rolling.ts";
 import { Arrowhead, arcPath, at, away, Line, Paper, spot, Text } from "../pen.tsx";
 
 /** Three cures for flat ends: bend them first over a bar, turn the sheet end for end, or leave stock and cut it off. */
 export default function EndCures() {
+  const { endCures: texts } = useTexts(figuresRolling);
   const r = 26;
   const bar = spot(58, 84);
   const rolls = spot(166, 78);
@@ -11,15 +14,12 @@ export default function EndCures() {
     return { from, to: away(from, direction + (direction < -90 ? -90 : 90), 30) };
   });
   return (
-    <Paper
-      height={196}
-      title="Three cures for flat ends: the end bent over a bar beforehand, the end set a little way past the pinch and lifted round the upper roll, and extra length left flat and cut off"
-    >
+    <Paper height={196} title={texts.title}>
       <circle class="tool" cx={bar.x} cy={bar.y} r={r} />
       <path class="outline" d={`M10 ${bar.y - r}L${bar.x} ${bar.y - r}${arcPath(bar, r, 90, 28, "L")}`} />
       <Line from={spot(100, 36)} to={spot(96, 62)} kind="motion" />
       <Arrowhead tip={spot(94, 70)} direction={-105} kind="arrow-motion" />
-      <Text spot={spot(60, 150)} lines={["bend the end", "over a bar first"]} anchor="middle" kind="name" />
+      <Text spot={spot(60, 150)} lines={texts.bendEndOver} anchor="middle" kind="name" />
 
       <circle class="tool" cx={rolls.x} cy={rolls.y - 24} r={23} />
       <circle class="tool" cx={rolls.x} cy={rolls.y + 24} r={23} />
@@ -30,7 +30,7 @@ export default function EndCures() {
       <path class="hidden" d={`M${rolls.x} ${rolls.y}H128`} />
       <Line from={spot(130, 70)} to={spot(126, 46)} kind="motion" />
       <Arrowhead tip={spot(125, 38)} direction={98} kind="arrow-motion" />
-      <Text spot={spot(180, 150)} lines={["or lift it round", "the upper roll"]} anchor="middle" kind="name" />
+      <Text spot={spot(180, 150)} lines={texts.orLiftRound} anchor="middle" kind="name" />
 
       <path class="outline" d={arcPath(arc, 46, -90 - 62, -90 + 62)} />
       {ends.map(({ from, to }) => (
@@ -43,7 +43,7 @@ export default function EndCures() {
           />
         </g>
       ))}
-      <Text spot={spot(300, 150)} lines={["or leave length", "and cut it off"]} anchor="middle" kind="name" />
+      <Text spot={spot(300, 150)} lines={texts.orLeaveLength} anchor="middle" kind="name" />
     </Paper>
   );
 }

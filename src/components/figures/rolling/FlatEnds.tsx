@@ -1,10 +1,13 @@
 import { loadCatalogue } from "../../../catalogue/load.ts";
 import { runWorksheet } from "../../../lib/worksheet.ts";
 import rollSetting from "../../../lib/worksheets/roll-setting.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresRolling } from "../../../texts/en/figures-rolling.ts";
 import { arcPath, at, away, Line, Note, Paper, Size, spot, Text } from "../pen.tsx";
 
 /** The example tube as it comes from the rolls, with both ends flat, and as it should be. To scale. */
 export default function FlatEnds() {
+  const { flatEnds: texts } = useTexts(figuresRolling);
   const { answer, values } = runWorksheet(rollSetting, {}, loadCatalogue());
   const flat = answer?.outputs.flatEnd;
   if (!values || typeof flat !== "number") throw new Error("The example of the rolling page has no flat ends");
@@ -18,23 +21,14 @@ export default function FlatEnds() {
   const tip = away(right, turn, scale * flat);
   const other = away(left, 180 - turn, scale * flat);
   return (
-    <Paper
-      height={236}
-      title={`The tube of the example in section: its two ends stay flat for about ${Math.round(flat)} mm each and stand out from the circle`}
-    >
+    <Paper height={236} title={texts.title(Math.round(flat))}>
       <circle class="hidden" cx={centre.x} cy={centre.y} r={radius} />
       <path class="outline" d={`M${at(other)}L${at(left)}${arcPath(centre, radius, -90 - turn, -90 + turn, "L")}L${at(tip)}`} />
       <path class="stretch" d={`M${at(right)}L${at(tip)}M${at(left)}L${at(other)}`} />
       <Size from={right} to={tip} off={-16} text={`${Math.round(flat)} mm`} />
       <Line from={centre} to={away(centre, -30, radius)} />
-      <Text spot={spot(centre.x - 34, centre.y + 44)} lines={`R ${values.radius} mm`} kind="size" />
-      <Note
-        to={away(centre, 90, radius)}
-        from={spot(centre.x, 112)}
-        lines={["where the seam", "should be"]}
-        anchor="middle"
-        end="arrow"
-      />
+      <Text spot={spot(centre.x - 34, centre.y + 44)} lines={texts.radius(values.radius)} kind="size" />
+      <Note to={away(centre, 90, radius)} from={spot(centre.x, 112)} lines={texts.whereSeamShould} anchor="middle" end="arrow" />
     </Paper>
   );
 }

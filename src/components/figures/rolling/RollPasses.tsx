@@ -1,11 +1,14 @@
 import { loadCatalogue } from "../../../catalogue/load.ts";
 import { runWorksheet } from "../../../lib/worksheet.ts";
 import rollSetting from "../../../lib/worksheets/roll-setting.ts";
+import { useTexts } from "../../../texts/context.ts";
+import { figuresRolling } from "../../../texts/en/figures-rolling.ts";
 import { Paper, spot, Text } from "../pen.tsx";
 import { sheetPath, shopRolls } from "./rolls.ts";
 
 /** The passes of the example on the page: first, one in the middle, last; rolls to scale. */
 export default function RollPasses() {
+  const { rollPasses: texts } = useTexts(figuresRolling);
   const catalogue = loadCatalogue();
   const { answer, values } = runWorksheet(rollSetting, {}, catalogue);
   if (!answer || !values) throw new Error("The example of the rolling page has no setting");
@@ -16,10 +19,7 @@ export default function RollPasses() {
   const shown = [0, Math.floor(last / 2), last].flatMap((index) => passes[index] ?? []);
   const { front, rear, spacing } = shopRolls();
   return (
-    <Paper
-      height={222}
-      title="Three of the passes of the example: with each one the rear roll stands higher and the sheet leaves the rolls with a smaller radius"
-    >
+    <Paper height={222} title={texts.title}>
       {shown.map((pass, index) => {
         const view = { pinch: spot(38 + index * 120, 126), scale: 0.56 };
         const r = view.scale * front;
@@ -39,7 +39,7 @@ export default function RollPasses() {
             />
             <Text
               spot={spot(60 + index * 120, 190)}
-              lines={[`pass ${pass.pass}`, `R ${Math.round(pass.radius ?? 0)} mm`]}
+              lines={texts.pass(pass.pass, Math.round(pass.radius ?? 0))}
               anchor="middle"
               kind="name"
             />

@@ -1,13 +1,13 @@
+import { useTexts } from "../../../texts/context.ts";
+import { figuresRolling } from "../../../texts/en/figures-rolling.ts";
 import { arcPath, at, away, Paper, spot, Text } from "../pen.tsx";
 
 /** Three seams of a tube in section: edges that meet, a lap, and a folded seam. */
 export default function TubeSeams() {
+  const { tubeSeams: texts } = useTexts(figuresRolling);
   const r = 40;
   return (
-    <Paper
-      height={168}
-      title="Three tubes in section by their seam: butted edges, a lap of two thicknesses, and a folded seam of four"
-    >
+    <Paper height={168} title={texts.title}>
       {[60, 180, 300].map((x, index) => {
         const centre = spot(x, 76);
         const top = away(centre, 90, r);

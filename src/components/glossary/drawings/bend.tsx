@@ -15,7 +15,7 @@ const centre = spot(tangent.x, start.y - sheet.radius - sheet.thickness);
 const upper = spot(apex.x, centre.y);
 const top = centre.y - sheet.upright;
 const neutral = sheet.radius + sheet.kFactor * sheet.thickness;
-const about = "Section of a sheet bent by 90°";
+const about = "bent";
 
 const Ground = () => <Path d={strip} kind="sheet" />;
 const Beyond = () => <Path d={`M${at(tangent)}L${at(apex)}L${at(upper)}`} kind="hidden" />;
@@ -53,10 +53,10 @@ const corner = onGround(about, Ground, {
       d={`${arcPath(centre, sheet.radius, -90, 0)}${arcPath(centre, sheet.radius + sheet.thickness, 0, -90, "L")}Z`}
     />
   ),
-  leg: () => (
+  leg: (labels) => (
     <>
       <Line from={spot(tangent.x, start.y)} to={apex} kind="hidden" />
-      <Size from={start} to={apex} off={-22} text="outside leg" />
+      <Size from={start} to={apex} off={-22} text={labels.outsideLeg} />
     </>
   ),
 });
@@ -97,7 +97,7 @@ const beyond = onGround(
 const slab = { left: 26, right: 128, top: 26, bottom: 106 };
 const depth = slab.top + sheet.kFactor * (slab.bottom - slab.top);
 const thick = onGround(
-  "Section of a sheet, its inside face on top",
+  "sheetSection",
   () => (
     <>
       <Path d={box(slab.left, slab.top, slab.right - slab.left, slab.bottom - slab.top)} kind="sheet" />
@@ -117,7 +117,7 @@ const bent = stripPath(
 ).d;
 const vertex = spot(turned.from.x + turned.level + 6, turned.from.y - 3);
 const angles = onGround(
-  "Section of a sheet bent up, with the way straight on",
+  "bentUp",
   () => (
     <>
       <Path d={bent} kind="sheet" />
@@ -140,7 +140,7 @@ const legOf = (turn: number, radius: number) =>
 const pivot = spot(foot.x + level, foot.y - sprung.radius - sprung.thickness);
 const reach = 60;
 const let_go = onGround(
-  "Section of a bend while the tool holds it, dashed, and after it lets go",
+  "letGo",
   () => (
     <>
       <Path d={legOf(sprung.held, sprung.heldRadius)} kind="sheet-ghost" />
@@ -168,7 +168,7 @@ const sharp = { thickness: 24, radius: 7 };
 const sharpStart = spot(30, 104);
 const sharpCentre = spot(sharpStart.x + 74, sharpStart.y - sharp.thickness - sharp.radius);
 const outside = onGround(
-  "Section of a bend that is too sharp",
+  "tooSharp",
   () => (
     <Path
       d={
@@ -204,11 +204,11 @@ const outside = onGround(
 /** A strip before and after it was bent to be measured. */
 const piece: Sketches = {
   piece: {
-    about: "A flat strip of known length, and the same strip bent, with its two legs to be measured",
-    draw: () => (
+    about: "practicePiece",
+    draw: (labels) => (
       <>
         <Path d={box(18, 26, 100, 7)} kind="sheet" />
-        <Size from={spot(18, 26)} to={spot(118, 26)} off={12} text="flat" gap={2} />
+        <Size from={spot(18, 26)} to={spot(118, 26)} off={12} text={labels.flat} gap={2} />
         <Lit>
           <Path
             d={stripPath([{ ahead: 44 }, { turn: 90, radius: 8 }, { ahead: 40 }], 7, { scale: 1, origin: spot(92, 112) }).d}

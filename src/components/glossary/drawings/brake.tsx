@@ -31,7 +31,7 @@ const Ground = () => (
   </>
 );
 
-const side = onGround("Front of a hand brake from the side, with a sheet clamped in it", Ground, {
+const side = onGround("brakeFront", Ground, {
   leaf: () => <path class="tool" d={leafPath(leaf, 3, 0)} />,
   bed: () => <path class="tool" d={bedPath(front, 5)} />,
   nose: () => <path d={arcPath(nose, scale * front.noseRadius, -90, 47)} />,
@@ -65,7 +65,7 @@ const fingers = widths.map((width, index) => ({
   left: 14 + widths.slice(0, index).reduce((sum, each) => sum + each + 5, 0),
 }));
 const row = onGround(
-  "Fingers of different width under the clamp beam, seen from the front",
+  "fingers",
   () => (
     <>
       <Path d={box(8, 16, 204, 30)} kind="tool" />

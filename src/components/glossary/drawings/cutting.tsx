@@ -4,7 +4,7 @@ import { box, Lit, onGround, type Sketches } from "../sketch.tsx";
 /** Edge of a sheet that a blade or punch has cut, much enlarged; the cut came from above. */
 const cut = { top: 26, rolled: 44, smooth: 70, broken: 104, face: 138, slant: 12 };
 const edge = onGround(
-  "Cut edge of a sheet, enlarged; the blade came from above",
+  "cutEdge",
   () => (
     <Path
       d={`M20 ${cut.top}H${cut.face - 26}Q${cut.face} ${cut.top} ${cut.face} ${cut.rolled}V${cut.smooth}L${cut.face - cut.slant} ${cut.broken}l7 14l-14 -10H20`}
@@ -33,7 +33,7 @@ const edge = onGround(
 
 const fileEdge: Sketches = {
   deburr: {
-    about: "A file drawn along the edge of a sheet at a slant",
+    about: "filing",
     draw: () => (
       <>
         <Path d="M14 88H118L128 78V108H14Z" kind="sheet" />
@@ -51,7 +51,7 @@ const gap = 7;
 const table = 74;
 const blade = { lower: 120, upper: 120 + gap };
 const shear = onGround(
-  "A shear from the side, its blade gap drawn too wide",
+  "shear",
   () => (
     <>
       <Path d={box(14, table, blade.lower - 14, 46)} kind="tool" />
@@ -90,7 +90,7 @@ const slope = 7;
 const heel = spot(200, 40);
 const tip = away(heel, 180 + slope, 172);
 const front = onGround(
-  "Blades of a shear from the front, the upper one slanted",
+  "slantedBlades",
   () => (
     <>
       <Path d={box(14, 92, 196, 26)} kind="tool" />
@@ -112,7 +112,7 @@ const front = onGround(
 /** A punch and its die in section, the hole just cut. */
 const die = { left: 82, right: 138, top: 66, play: 5 };
 const punch = onGround(
-  "A punch and its die in section, the gap between them drawn too wide",
+  "punchAndDie",
   () => (
     <>
       <Path d={box(26, die.top, die.left - 26, 42)} kind="tool" />
@@ -163,7 +163,7 @@ const pitch = 22;
 const teeth = (from: number) =>
   Array.from({ length: 8 }, (_, index) => `L${from + pitch * index} 64l4 20l${pitch - 4} -20`).join("");
 const band = onGround(
-  "Edge of a saw band over a sheet on edge",
+  "sawTeeth",
   () => (
     <>
       <Path d={`M22 30${teeth(22)}V30Z`} kind="tool" />
@@ -182,7 +182,7 @@ const band = onGround(
 
 const kerfs: Sketches = {
   kerf: {
-    about: "A sheet from above with a saw cut in it",
+    about: "sawCut",
     draw: () => (
       <>
         <Path d="M20 24H200V62H92V70H200V108H20Z" kind="sheet" />
@@ -194,7 +194,7 @@ const kerfs: Sketches = {
     ),
   },
   snips: {
-    about: "Hand snips cutting a sheet along a line",
+    about: "snips",
     draw: () => (
       <>
         <Path d="M14 40H118L92 66H14Z" kind="sheet" />
@@ -208,7 +208,7 @@ const kerfs: Sketches = {
     ),
   },
   slide: {
-    about: "A block cut through by two forces that pass each other",
+    about: "shearing",
     draw: () => (
       <>
         <Path d="M34 52H106V92H34Z" kind="sheet" />

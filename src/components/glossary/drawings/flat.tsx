@@ -7,12 +7,11 @@ const right = blank.left + blank.width;
 const bottom = blank.top + blank.height;
 const outline = box(blank.left, blank.top, blank.width, blank.height);
 const zone = { from: 104, sight: 113, to: 124 };
-const about = "A flat blank from above";
 
 const Ground = () => <Path d={outline} kind="sheet" />;
 const upright = (x: number) => `M${x} ${blank.top}V${bottom}`;
 
-const plain = onGround(about, Ground, {
+const plain = onGround("blank", Ground, {
   blank: () => <path class="face" d={outline} />,
   bendLine: () => <path d={upright(114)} />,
   scribed: () => (
@@ -40,7 +39,7 @@ const plain = onGround(about, Ground, {
 });
 
 const zoned = onGround(
-  `${about}, with the two tangent lines of a bend`,
+  "blankTangents",
   () => (
     <>
       <Ground />
@@ -60,7 +59,7 @@ const zoned = onGround(
 
 const lines = [70, 112, 158];
 const marked = onGround(
-  `${about}, with three scribed lines`,
+  "blankLines",
   () => (
     <>
       <Ground />
@@ -95,7 +94,7 @@ const marked = onGround(
 const cornerAt = spot(86, 84);
 const notched = `M206 26H${cornerAt.x}V${cornerAt.y}H20V126H206Z`;
 const square = onGround(
-  "Corner of the blank of a box, with its two bend lines",
+  "boxCorner",
   () => (
     <>
       <Path d={notched} kind="sheet" />
@@ -118,7 +117,7 @@ const square = onGround(
 const row = [58, 106, 154];
 const holeRadius = 15;
 const holes = onGround(
-  "Three holes in a row near the edge of a sheet",
+  "holes",
   () => (
     <>
       <Path d="M14 20H206V108H14" kind="sheet" />
@@ -128,7 +127,7 @@ const holes = onGround(
     </>
   ),
   {
-    pitch: () => <Size from={spot(row[0] ?? 0, 66)} to={spot(row[1] ?? 0, 66)} off={-54} text="pitch" />,
+    pitch: (labels) => <Size from={spot(row[0] ?? 0, 66)} to={spot(row[1] ?? 0, 66)} off={-54} text={labels.pitch} />,
     web: () => {
       const from = (row[0] ?? 0) + holeRadius;
       const to = (row[1] ?? 0) - holeRadius;
@@ -141,7 +140,7 @@ const holes = onGround(
 /** A sheet drawn at a slant, and the finished tray. */
 const shapes: Sketches = {
   tray: {
-    about: "A shallow box with four sides, open at the top",
+    about: "box",
     draw: () => (
       <>
         <Path d="M40 52L110 24L190 50L118 82Z" kind="sheet" />
@@ -154,7 +153,7 @@ const shapes: Sketches = {
     ),
   },
   flange: {
-    about: "Edge of a sheet, with a narrow rim turned up along it",
+    about: "rim",
     draw: () => (
       <>
         <Path d="M22 88L134 50L196 72L82 114Z" kind="sheet" />

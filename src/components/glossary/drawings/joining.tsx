@@ -14,7 +14,7 @@ const tip = (up: boolean) => {
 const nugget = `M${tips.x - 16} ${middle}a16 8 0 0 1 32 0a16 8 0 0 1 -32 0Z`;
 
 const spotWeld = onGround(
-  "Two sheets between the tips of a spot welder, in section",
+  "tips",
   () => (
     <>
       <Path d={tip(true)} kind="tool" />
@@ -52,7 +52,7 @@ const spotWeld = onGround(
 
 const fit: Sketches = {
   fitUp: {
-    about: "Two sheets before they are welded, one of them bulged so that a gap is left",
+    about: "badFit",
     draw: () => (
       <>
         <Path d="M14 58H80Q110 34 140 58H206V46H144Q110 20 76 46H14Z" kind="sheet" />
@@ -66,7 +66,7 @@ const fit: Sketches = {
     ),
   },
   button: {
-    about: "Two welded sheets peeled apart; the weld has torn out of one of them",
+    about: "peeled",
     draw: () => (
       <>
         <Path d={box(14, 104, 192, 9)} kind="sheet" />
@@ -84,15 +84,15 @@ const fit: Sketches = {
 /** A weld over time: force, and the current while it flows. */
 const weldAt = { start: 18, force: 34, on: 92, off: 142, end: 196 };
 const overTime = onGround(
-  "A spot weld over time: force above, current below",
-  () => (
+  "weldCycle",
+  (labels) => (
     <>
       <Line from={spot(14, 112)} to={spot(212, 112)} />
       <Line from={spot(14, 112)} to={spot(14, 14)} />
       <Path d={`M14 60H${weldAt.start}L${weldAt.force} 28H${weldAt.end - 8}L${weldAt.end} 60H212`} kind="outline" />
       <Path d={`M14 104H${weldAt.on}V74H${weldAt.off}V104H212`} kind="outline" />
-      <Text spot={spot(20, 22)} lines="force" kind="label" />
-      <Text spot={spot(154, 88)} lines="current" kind="label" />
+      <Text spot={spot(20, 22)} lines={labels.force} kind="label" />
+      <Text spot={spot(154, 88)} lines={labels.current} kind="label" />
     </>
   ),
   {
@@ -111,7 +111,7 @@ const overTime = onGround(
 const lapFrom = 84;
 const lapTo = 136;
 const lap = onGround(
-  "Two sheets that overlap, from above",
+  "lap",
   () => (
     <>
       <Path d={box(14, 18, lapTo - 14, 96)} kind="sheet" />
@@ -129,7 +129,7 @@ const hole = { left: 97, right: 123 };
 const rivetBody = "M97 46V86H123V46H138Q136 26 110 26Q84 26 82 46Z";
 const drivenHead = "M84 86H136V100H84Z";
 const rivet = onGround(
-  "A solid rivet through two sheets, in section",
+  "rivet",
   () => (
     <>
       <Path d={`${box(16, 46, hole.left - 16, 20)}${box(hole.right, 46, 204 - hole.right, 20)}`} kind="sheet" />
@@ -155,7 +155,7 @@ const strip = (x: number, y: number, steps: readonly StripStep[], turned = 0) =>
 /** Seams in section. */
 const seams: Sketches = {
   lapSeam: {
-    about: "Two sheets that overlap, in section",
+    about: "lapSection",
     draw: () => (
       <>
         <Path d={strip(14, 74, [ahead(122)])} kind="sheet" />
@@ -166,7 +166,7 @@ const seams: Sketches = {
     ),
   },
   grooved: {
-    about: "Two sheets whose folded edges hook into each other, in section",
+    about: "groovedSeam",
     draw: () => (
       <>
         <Path d={strip(14, 88, [ahead(112), turn(180, 4), ahead(34)])} kind="sheet" />
@@ -177,7 +177,7 @@ const seams: Sketches = {
     ),
   },
   standing: {
-    about: "Two sheets with edges that stand up, one folded over the other, in section",
+    about: "standingSeam",
     draw: () => (
       <>
         <Path d={strip(14, 112, [ahead(84), turn(90, 2), ahead(58)])} kind="sheet" />

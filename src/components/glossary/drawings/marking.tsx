@@ -3,7 +3,7 @@ import { box, Lit, onGround, type Sketches } from "../sketch.tsx";
 
 const tools: Sketches = {
   scriber: {
-    about: "A rule on a sheet, and a scriber that leans into the corner between them and draws a line",
+    about: "scriber",
     draw: () => (
       <>
         <Path d={box(16, 34, 188, 84)} kind="sheet" />
@@ -16,7 +16,7 @@ const tools: Sketches = {
     ),
   },
   prickPunch: {
-    about: "A slender punch, upright over a small dent in a sheet in section",
+    about: "prickPunch",
     draw: () => (
       <>
         <Path d="M16 96H106L110 102L114 96H204V116H16Z" kind="sheet" />
@@ -27,7 +27,7 @@ const tools: Sketches = {
     ),
   },
   layoutCoat: {
-    about: "A sheet in section with a thin coat of colour, and a scribed line through the coat",
+    about: "coat",
     draw: () => (
       <>
         <Path d="M16 70H104L110 76L116 70H204V112H16Z" kind="sheet" />
@@ -38,7 +38,7 @@ const tools: Sketches = {
     ),
   },
   oddLeg: {
-    about: "A caliper with one hooked leg at the edge of a sheet and one leg that scribes a line beside it",
+    about: "oddLegs",
     draw: () => (
       <>
         <Path d={box(62, 98, 142, 16)} kind="sheet" />
@@ -51,7 +51,7 @@ const tools: Sketches = {
     ),
   },
   centrePunch: {
-    about: "A centre punch held upright over the crossing of two lines",
+    about: "centrePunch",
     draw: () => (
       <>
         <Path d="M20 96L140 80L206 96L86 116Z" kind="sheet" />
@@ -64,7 +64,7 @@ const tools: Sketches = {
     ),
   },
   dividers: {
-    about: "Dividers stepping from one hole centre to the next",
+    about: "dividers",
     draw: () => (
       <>
         <Path d={box(16, 100, 188, 16)} kind="sheet" />
@@ -77,7 +77,7 @@ const tools: Sketches = {
     ),
   },
   heightGauge: {
-    about: "A height gauge on a flat plate, scribing a line on an upright sheet",
+    about: "heightGauge",
     draw: () => (
       <>
         <Path d={box(10, 108, 200, 14)} kind="tool" />
@@ -91,7 +91,7 @@ const tools: Sketches = {
     ),
   },
   caliper: {
-    about: "A caliper, one jaw run along the edge of a sheet, the tip of the other scribing a line beside it",
+    about: "caliper",
     draw: () => (
       <>
         <Path d={box(14, 46, 192, 72)} kind="sheet" />
@@ -104,7 +104,7 @@ const tools: Sketches = {
     ),
   },
   square: {
-    about: "A square laid to the edge of a sheet, and a line scribed along it",
+    about: "square",
     draw: () => (
       <>
         <Path d={box(26, 40, 170, 80)} kind="sheet" />
@@ -116,7 +116,7 @@ const tools: Sketches = {
     ),
   },
   parallax: {
-    about: "A line seen straight down, and seen at a slant past the edge above it",
+    about: "parallax",
     draw: () => (
       <>
         <Path d={box(16, 98, 188, 12)} kind="sheet" />
@@ -137,7 +137,7 @@ const radius = 46;
 const count = 6;
 const places = Array.from({ length: count }, (_, index) => away(centre, (360 * index) / count, radius));
 const circle = onGround(
-  "Six holes evenly round a circle",
+  "sixHoles",
   () => (
     <>
       <Line from={spot(centre.x - 62, centre.y)} to={spot(centre.x + 62, centre.y)} kind="centre" />
@@ -155,7 +155,7 @@ const circle = onGround(
 
 const spans: Sketches = {
   diagonals: {
-    about: "A blank with its two diagonals, which are equal only if it is square",
+    about: "diagonals",
     draw: () => (
       <>
         <Path d={box(30, 20, 160, 92)} kind="sheet" />

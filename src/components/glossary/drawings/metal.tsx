@@ -8,7 +8,7 @@ const highest = spot(138, 28);
 const breaks = spot(186, 46);
 const curve = `M${at(origin)}L${at(yields)}Q${at(spot(70, 30))} ${at(highest)}Q${at(spot(170, 28))} ${at(breaks)}`;
 const pull = onGround(
-  "A pull test: stress against stretch, up to the break",
+  "pullTest",
   () => (
     <>
       <Line from={origin} to={spot(210, origin.y)} />
@@ -50,7 +50,7 @@ const pull = onGround(
 
 const bars: Sketches = {
   neck: {
-    about: "A test piece pulled until it broke: before, and at the neck",
+    about: "tornPiece",
     draw: () => (
       <>
         <Path d="M14 22H206V50H14Z" kind="sheet" />
@@ -64,8 +64,8 @@ const bars: Sketches = {
     ),
   },
   anneal: {
-    about: "Temperature over time: heated, held, cooled",
-    draw: () => (
+    about: "annealing",
+    draw: (labels) => (
       <>
         <Line from={spot(24, 114)} to={spot(210, 114)} />
         <Line from={spot(24, 114)} to={spot(24, 12)} />
@@ -73,15 +73,15 @@ const bars: Sketches = {
         <Path d="M142 34Q158 96 204 106" kind="outline" />
         <Lit>
           <path d="M76 34H142" />
-          <Text spot={spot(109, 26)} lines="hold" anchor="middle" kind="size" />
+          <Text spot={spot(109, 26)} lines={labels.hold} anchor="middle" kind="size" />
         </Lit>
         <Text spot={spot(30, 20)} lines="°C" kind="label" />
       </>
     ),
   },
   temper: {
-    about: "Strength of one alloy in four states, from soft to hard",
-    draw: () => (
+    about: "tempers",
+    draw: (labels) => (
       <>
         <Line from={spot(20, 110)} to={spot(206, 110)} />
         {[24, 46, 62, 82].map((height, index) => {
@@ -94,14 +94,14 @@ const bars: Sketches = {
             <Path key={height} d={bar} kind="sheet" />
           );
         })}
-        <Text spot={spot(47, 126)} lines="soft" anchor="middle" kind="label" />
-        <Text spot={spot(173, 126)} lines="hard" anchor="middle" kind="label" />
+        <Text spot={spot(47, 126)} lines={labels.soft} anchor="middle" kind="label" />
+        <Text spot={spot(173, 126)} lines={labels.hard} anchor="middle" kind="label" />
       </>
     ),
   },
   gauges: {
-    about: "Three sheets on edge: the higher the number, the thinner the sheet",
-    draw: () => (
+    about: "gauges",
+    draw: (labels) => (
       <>
         {[
           { number: "12", width: 27 },
@@ -113,7 +113,7 @@ const bars: Sketches = {
           return (
             <g key={number}>
               {index === 1 ? <Lit>{bar}</Lit> : bar}
-              <Text spot={spot(middle, 118)} lines={`No. ${number}`} anchor="middle" kind="size" />
+              <Text spot={spot(middle, 118)} lines={labels.number(number)} anchor="middle" kind="size" />
             </g>
           );
         })}
@@ -121,7 +121,7 @@ const bars: Sketches = {
     ),
   },
   tolerance: {
-    about: "A piece with its size, and the smallest and largest it may be",
+    about: "tolerance",
     draw: () => (
       <>
         <Path d={box(30, 52, 140, 46)} kind="sheet" />
@@ -135,8 +135,8 @@ const bars: Sketches = {
     ),
   },
   uncertainty: {
-    about: "Readings along a scale, their mean, and the band in which the true value lies",
-    draw: () => (
+    about: "readings",
+    draw: (labels) => (
       <>
         <Line from={spot(20, 96)} to={spot(202, 96)} />
         <Path d={Array.from({ length: 10 }, (_, index) => `M${24 + 19 * index} 96v-8`).join("")} kind="thin" />
@@ -146,14 +146,14 @@ const bars: Sketches = {
         <Lit>
           <path class="face" d={box(84, 78, 46, 10)} />
           <path d="M107 34V88" />
-          <Text spot={spot(112, 40)} lines="mean ±" kind="size" />
+          <Text spot={spot(112, 40)} lines={labels.mean} kind="size" />
         </Lit>
       </>
     ),
   },
   rating: {
-    about: "Plate of a machine, with the thickest and longest sheet it takes",
-    draw: () => (
+    about: "plate",
+    draw: (labels) => (
       <>
         <Path d={box(34, 22, 152, 88)} kind="tool" />
         <circle class="dot" cx={44} cy={32} r={2.5} />
@@ -161,8 +161,8 @@ const bars: Sketches = {
         <circle class="dot" cx={44} cy={100} r={2.5} />
         <circle class="dot" cx={176} cy={100} r={2.5} />
         <Lit>
-          <Text spot={spot(110, 56)} lines="mild steel" anchor="middle" kind="size" />
-          <Text spot={spot(110, 74)} lines="1.5 × 1000 mm" anchor="middle" kind="size" />
+          <Text spot={spot(110, 56)} lines={labels.mildSteel} anchor="middle" kind="size" />
+          <Text spot={spot(110, 74)} lines={labels.plateLimit} anchor="middle" kind="size" />
           <path d="M60 86H160" class="thin" />
         </Lit>
       </>

@@ -12,7 +12,7 @@ function section(x: number, y: number, steps: readonly StripStep[], heading = 0,
 
 /** A channel: two flanges and the web between them. */
 const channel = section(40, 30, [ahead(56), turn(90), ahead(110), turn(90), ahead(56)], -90);
-const channels = onGround("Section of a channel", () => <Path d={channel} kind="sheet" />, {
+const channels = onGround("channel", () => <Path d={channel} kind="sheet" />, {
   legs: () => <path class="face" d="M40 30h7v56h-7ZM171 30h7v56h-7Z" />,
   web: () => <path class="face" d="M54 93h110v7H54Z" />,
 });
@@ -27,19 +27,19 @@ const edge = (steps: readonly StripStep[]) => (
 const hair = 1.2;
 const edges: Sketches = {
   closed: {
-    about: "Section of an edge folded flat back onto the sheet",
+    about: "closedEdge",
     draw: () => edge([ahead(150), turn(180, hair), ahead(66)]),
   },
   open: {
-    about: "Section of an edge folded back with a gap",
+    about: "openEdge",
     draw: () => edge([ahead(146), turn(180, 9), ahead(66)]),
   },
   teardrop: {
-    about: "Section of an edge folded round, its end touching the sheet",
+    about: "teardropEdge",
     draw: () => edge([ahead(130), turn(217, 15), ahead(52)]),
   },
   double: {
-    about: "Section of an edge folded over twice",
+    about: "doubleEdge",
     draw: () => edge([ahead(140), turn(180, 8), ahead(56), turn(180, hair), ahead(50)]),
   },
 };
@@ -47,7 +47,7 @@ const edges: Sketches = {
 const step = stripPath([ahead(64), turn(50, 10), ahead(1), turn(-50, 10), ahead(70)], sheet, { scale: 1, origin: spot(14, 88) });
 const offset: Sketches = {
   joggle: {
-    about: "Section of a sheet with a small step, made by two bends the opposite way, over the edge of another sheet",
+    about: "offset",
     draw: () => (
       <>
         <Path d={`M104 ${88 - step.end.z}h102v${sheet}h-102Z`} kind="sheet" />

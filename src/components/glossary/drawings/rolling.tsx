@@ -13,7 +13,7 @@ const rear = away(centre, -52, radius + roll);
 const through = `M14 ${pinch.y - sheet / 2}${arcPath(centre, radius - sheet, -90, -10, "L")}${arcPath(centre, radius, -10, -90, "L")}H14Z`;
 
 const rolls = onGround(
-  "Rolls from the side: the sheet passes between two and is curved up by the third",
+  "rolls",
   () => (
     <>
       <circle class="tool" cx={upper.x} cy={upper.y} r={roll} />
@@ -41,7 +41,7 @@ const rolls = onGround(
 
 const hub = spot(110, 62);
 const ends = onGround(
-  "A rolled tube from its end, not yet closed",
+  "tube",
   () => <Path d={`${arcPath(hub, 48, -66, 246)}${arcPath(hub, 42, 246, -66, "L")}Z`} kind="sheet" />,
   {
     flat: () => {
@@ -59,7 +59,7 @@ const radii = [150, 96, 66, 50];
 const arcLength = 132;
 const passes: Sketches = {
   pass: {
-    about: "A strip after each of four passes, every time with a smaller radius",
+    about: "passes",
     draw: () =>
       radii.map((each, index) => {
         const middle = spot(30, 116 - each);
@@ -81,7 +81,7 @@ const side = [spot(cone.x + cone.small, cone.top), spot(cone.x + cone.large, con
 const apex = spot(164, 118);
 const blank = (from: number, to: number) => `${arcPath(apex, 92, from, to)}${arcPath(apex, 40, to, from, "L")}Z`;
 const cones = onGround(
-  "A cone with its top cut off, and the flat piece it is rolled from",
+  "cone",
   () => (
     <>
       <Path
