@@ -1,6 +1,5 @@
-import { InputError } from "../input-error.ts";
+import { jsonShape } from "../json-shape.ts";
 import { type LengthView, lengthViews } from "../quantity/format.ts";
-import { say } from "../quantity/phrase.ts";
 import { type AskedOutput, type Assignment, assignmentVersion, type Question, type Variation } from "./definition.ts";
 
 /**
@@ -8,37 +7,7 @@ import { type AskedOutput, type Assignment, assignmentVersion, type Question, ty
  * whether the calculators can do what it asks for is told by `checkAssignment`.
  */
 
-type Json = Readonly<Record<string, unknown>>;
-
-function refuse(field: string, value: unknown, expected: string): InputError {
-  const shown = value === undefined ? "missing" : String(JSON.stringify(value) ?? value).slice(0, 60);
-  return new InputError(field, value, say`${field === "" ? "The assignment file" : field} must be ${expected}; it is ${shown}.`);
-}
-
-function object(value: unknown, field: string, keys?: readonly string[]): Json {
-  if (typeof value !== "object" || value === null || Array.isArray(value))
-    throw refuse(field, value, keys ? `an object with ${keys.join(", ")}` : "an object");
-  for (const key of Object.keys(value))
-    if (keys && !keys.includes(key))
-      throw new InputError(
-        field === "" ? key : `${field}.${key}`,
-        (value as Json)[key],
-        say`There is no “${key.slice(0, 40)}” in ${field === "" ? "an assignment file" : field}. The keys are ${keys.join(", ")}.`,
-      );
-  return value as Json;
-}
-
-function list(value: unknown, field: string): readonly unknown[] {
-  if (!Array.isArray(value)) throw refuse(field, value, "a list");
-  return value;
-}
-
-/** A text; a bare number is a value in its base unit. */
-function text(value: unknown, field: string): string {
-  if (typeof value === "string") return value;
-  if (typeof value === "number" && Number.isFinite(value)) return String(value);
-  throw refuse(field, value, "a text");
-}
+const { refuse, object, list, text } = jsonShape({ the: "The assignment file", one: "an assignment file", text: "a text" });
 
 const optional = <T>(value: unknown, read: (value: unknown) => T): T | undefined =>
   value === undefined ? undefined : read(value);

@@ -1,5 +1,6 @@
 import { InputError } from "../input-error.ts";
 import type { Raw, RawRow } from "../inputs.ts";
+import { type Json, jsonShape } from "../json-shape.ts";
 import { say } from "../quantity/phrase.ts";
 import { type PartKind, partInputs, partKinds, type Side, sideNames } from "./form.ts";
 
@@ -7,8 +8,6 @@ import { type PartKind, partInputs, partKinds, type Side, sideNames } from "./fo
  * The part file: JSON that a person can write and read.
  * Reading turns it into the form's raw texts, so that every value is checked by the same rules as typed ones.
  */
-
-type Json = Readonly<Record<string, unknown>>;
 
 const commonKeys = ["version", "kind", "name", "material", "thickness", "holes", "marking", "quantity"] as const;
 
@@ -39,38 +38,11 @@ const measuredKeys = {
 
 const fileVersion = 1;
 
-function refuse(field: string, value: unknown, expected: string): InputError {
-  return new InputError(
-    field,
-    value,
-    say`${field === "" ? "The part file" : field} must be ${expected}; it is ${value === undefined ? "missing" : String(JSON.stringify(value) ?? value).slice(0, 60)}.`,
-  );
-}
-
-function object(value: unknown, field: string, keys: readonly string[]): Json {
-  if (typeof value !== "object" || value === null || Array.isArray(value))
-    throw refuse(field, value, `an object with ${keys.join(", ")}`);
-  for (const key of Object.keys(value))
-    if (!keys.includes(key))
-      throw new InputError(
-        field === "" ? key : `${field}.${key}`,
-        (value as Json)[key],
-        say`There is no “${key.slice(0, 40)}” in ${field === "" ? "a part file" : field}. The keys are ${keys.join(", ")}.`,
-      );
-  return value as Json;
-}
-
-function list(value: unknown, field: string): readonly unknown[] {
-  if (!Array.isArray(value)) throw refuse(field, value, "a list");
-  return value;
-}
-
-/** A value as typed; a bare number is in the base unit. */
-function text(value: unknown, field: string): string {
-  if (typeof value === "string") return value;
-  if (typeof value === "number" && Number.isFinite(value)) return String(value);
-  throw refuse(field, value, "a text such as “1.2mm”, or a number in mm or degrees");
-}
+const { refuse, object, list, text } = jsonShape({
+  the: "The part file",
+  one: "a part file",
+  text: "a text such as “1.2mm”, or a number in mm or degrees",
+});
 
 function cells(value: Json, field: string, keys: readonly string[]): RawRow {
   return Object.fromEntries(
