@@ -19,6 +19,23 @@ test("a plan leads to its own sheet, with its machines and questions", { timeout
   expect(back).toContain("plan.name=Drum");
 });
 
+test("the sheet of the example stands there by itself, and a copy chosen before it is live is the one shown", {
+  timeout: 120_000,
+}, async ({ open }) => {
+  const page = await open(place);
+  await page.locator("[data-sign-off][data-settled]").waitFor();
+  expect(await page.locator("[data-sign-off][data-live]").count()).toBe(0);
+  // As a finger does it: the choice is made at once, what shows it comes later.
+  await page.evaluate(() => document.querySelectorAll<HTMLInputElement>(".sign-off-choice input")[1]?.click());
+  await page.locator("[data-sign-off]").dispatchEvent("pointerdown");
+  await page.locator("[data-sign-off][data-live]").waitFor();
+  await page.locator(".good-answer").first().waitFor();
+  expect(await page.locator(".good-answer").count()).toBe(await page.locator(".sign-off-sheet ol > li").count());
+  expect(await page.getByLabel(/supervisor’s copy/).isChecked()).toBe(true);
+  await page.getByLabel(/student’s sheet/).check();
+  expect(await page.locator(".good-answer").count()).toBe(0);
+});
+
 test("a part that cannot be planned is not signed for", async ({ open }) => {
   const page = await open(`${place}?plan.thickness=nothing`);
   await page.locator("[data-sign-off][data-live]").waitFor();
@@ -29,7 +46,7 @@ test("a part that cannot be planned is not signed for", async ({ open }) => {
 for (const format of ["A4", "Letter"] as const)
   test(`prints on few sheets of ${format}, nothing of the page around it`, { timeout: 120_000 }, async ({ open }) => {
     const page = await open(place);
-    await page.locator("[data-sign-off][data-live]").waitFor();
+    await page.locator("[data-sign-off][data-settled]").waitFor();
     const pdf = (await page.pdf({ format })).toString("latin1");
     const sheets = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
     expect(sheets).toBeGreaterThanOrEqual(1);
@@ -42,6 +59,6 @@ for (const format of ["A4", "Letter"] as const)
 for (const colorScheme of ["light", "dark"] as const)
   test(`reads well with aids, ${colorScheme}`, { timeout: 120_000 }, async ({ open }) => {
     const page = await open(place, { colorScheme, screen: "narrow" });
-    await page.locator("[data-sign-off][data-live]").waitFor();
+    await page.locator("[data-sign-off][data-settled]").waitFor();
     expect(await accessibilityFaults(page)).toEqual([]);
   });

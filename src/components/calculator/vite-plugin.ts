@@ -78,11 +78,11 @@ const groups = [
   },
   {
     name: "calculator",
-    test: /src[\\/](?:components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|command-line)[\w-]+|texts[\\/](?:context|english|en[\\/](?:calculator|given)))\.tsx?$/,
+    test: /src[\\/](?:components[\\/]calculator[\\/](?!hydrate\.ts|waken\.ts|command-line)[\w-]+|texts[\\/]en[\\/](?:calculator|given))\.tsx?$/,
     priority: 2,
   },
-  // Apart, for the pages that need it without a calculator.
-  { name: "preact", test: /node_modules[\\/]preact[\\/]/, priority: 4 },
+  // Apart, for the pages that have components without a calculator.
+  { name: "components", test: /node_modules[\\/]preact[\\/]|src[\\/]texts[\\/](?:context|english)\.ts$/, priority: 4 },
   { name: "drawing", test: /src[\\/](?:components[\\/]drawings[\\/]parts[\\/]|texts[\\/]en[\\/]drawings\.ts)/, priority: 1 },
 ];
 

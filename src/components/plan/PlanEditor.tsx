@@ -23,7 +23,7 @@ import { keepLastPlan, lastPlanQuery, owner } from "./last-plan.ts";
 import { PlanLinks } from "./PlanLinks.tsx";
 import { PlanSheet } from "./PlanSheet.tsx";
 import { RolledSheet } from "./RolledSheet.tsx";
-import { startingPoints } from "./starting-points.ts";
+import { example, startingPoints } from "./starting-points.ts";
 import { useBendOrder } from "./use-bend-order.ts";
 import type { PlanWords } from "./words.ts";
 
@@ -58,9 +58,6 @@ function lastPlan(): Raw | undefined {
 
 /** Fetched when a file is opened or saved, which most visits never do. */
 const partFile = () => import("../../lib/part/file.ts");
-
-/** What the page opens with when its address holds no part: a shape that has some of everything. */
-export const example: Raw = startingPoints.find(({ id }) => id === "channel")?.raw ?? {};
 
 /** In a frame: nothing is taken from what is kept on the device. */
 const firstInFrame = (held: Raw): Raw => (Object.keys(held).length === 0 ? example : held);

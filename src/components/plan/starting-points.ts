@@ -126,6 +126,9 @@ export const startingPoints: readonly StartingPoint[] = [
   },
 ];
 
+/** What a page opens with when its address holds no part: a shape that has some of everything. */
+export const example: Raw = startingPoints.find(({ id }) => id === "channel")?.raw ?? {};
+
 function leg(length: number, way: "up" | "down") {
   return { leg: `${length}mm`, angle: "90deg", way, radius: "" };
 }

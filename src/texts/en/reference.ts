@@ -6,7 +6,7 @@ export const reference = {
     description: "Every published value beside what this handbook computes, with its source.",
     lead: "A calculator is worth as much as what it was held against. Here is every number it was held against: what the source says, what we compute, and how far apart they are.",
     about:
-      "This page and the project’s tests are made from the same files. No expected number was made by our own code. Where we only remember a source, it says so; a remembered number proves nothing alone.",
+      "These pages and the project’s tests are made from the same files. No expected number was made by our own code. Where we only remember a source, it says so; a remembered number proves nothing alone.",
     run: "Checks run",
     proof: "Agree, read in a source or exact",
     memory: "Agree, from memory only",
@@ -14,6 +14,9 @@ export const reference = {
     differ: "Differ",
     kinds: "What the kinds of check mean",
     subjects: "Subjects",
+    up: "Where this is",
+    all: "All checked values",
+    titleOf: (subject: string) => `Checked: ${subject}`,
     agree: (agree: number, counted: number) => `${agree} of ${counted} agree`,
     fromMemory: (count: number) => `; ${count} of them from memory`,
     notCounted: (count: number) => `; ${count} disputed and not counted`,
