@@ -1,8 +1,11 @@
 import { saveFile } from "../components/plan/save-file.ts";
-import { device as texts } from "../texts/en/device.ts";
+import { device } from "../texts/en/device.ts";
+import { pageTexts } from "../texts/page-language.ts";
 import { chooseCopy, clearCopy, type DeviceCopy, findCopy, isReachable, isRefused, lookForNewer } from "./device-copy.ts";
 
 /** Brings the page about this device to life. */
+
+const texts = await pageTexts(device);
 
 function part<Kind extends HTMLElement>(name: string): Kind {
   const found = document.querySelector<Kind>(`[data-device="${name}"]`);

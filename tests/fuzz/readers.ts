@@ -24,6 +24,7 @@ import { type Quantity, quantityKinds } from "../../src/lib/quantity/units.ts";
 import { worksheetById, worksheets } from "../../src/lib/registry.ts";
 import { fileOf } from "../../src/lib/shop/form.ts";
 import { runWorksheet } from "../../src/lib/worksheet.ts";
+import { shop } from "../../src/texts/en/shop.ts";
 import { fakeStore } from "../shop/fake-store.ts";
 import { damaged, damagedJson, damagedQuery, pick, type Random } from "./damage.ts";
 
@@ -186,7 +187,7 @@ export const readers: readonly Reader[] = [
     make: (random) =>
       random() < 0.5 ? damaged(random, [shopTextOwn]) : damagedJson(random, [JSON.stringify(fileOf(catalogue.shop))]),
     read(text) {
-      const { file, faults } = readShopText("shop.yaml", text, catalogue);
+      const { file, faults } = readShopText("shop.yaml", text, catalogue, shop);
       must((file === undefined) === faults.length > 0, "neither a shop nor a fault, or both");
       return faults;
     },

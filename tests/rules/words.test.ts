@@ -114,6 +114,69 @@ const written = [...shown, ...["components", "layouts", "pages", "offline"].flat
   // Tables are content, with the sources of their numbers; only what stands around them is interface.
   .filter((path) => !path.startsWith("src/components/tables/data/") && !samples.includes(path));
 
+/** Files that name the English texts themselves, and why. */
+const takesEnglish: Readonly<Record<string, string>> = {
+  "src/layouts/site-map.ts": "titles of pages are translated by their English, as the library's words are",
+  "src/pages/device.astro": "as there",
+  "src/pages/manifest.webmanifest.ts": "there is one manifest for all languages",
+  "src/components/tables/table.ts": "tables and their files are in English only",
+  "src/components/tables/table-lines.ts": "as there",
+};
+
+/** Uses of English texts that do not go through the language of the page. */
+function takenPastLanguage(path: string, text = markupOf(path)): string[] {
+  const source = parse(path.replace(/\.astro$/, ".tsx"), text);
+  const names = new Set<string>();
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isImportDeclaration(node)) {
+      const { importClause, moduleSpecifier } = node;
+      const named = importClause?.namedBindings;
+      const isText = ts.isStringLiteral(moduleSpecifier) && /\/texts\/en\//.test(moduleSpecifier.text);
+      if (isText && !importClause?.isTypeOnly && named && ts.isNamedImports(named))
+        for (const { name, isTypeOnly } of named.elements) if (!isTypeOnly) names.add(name.text);
+      return;
+    }
+    const { parent } = node;
+    if (ts.isIdentifier(node) && names.has(node.text)) {
+      const isName =
+        (ts.isPropertyAccessExpression(parent) && parent.name === node) ||
+        ((ts.isPropertyAssignment(parent) || ts.isJsxAttribute(parent) || ts.isBindingElement(parent)) && parent.name === node) ||
+        (ts.isBindingElement(parent) && parent.propertyName === node);
+      const isType = ts.isTypeQueryNode(parent) || ts.isQualifiedName(parent);
+      const isAsked =
+        ts.isCallExpression(parent) && /^(?:useTexts|textsOf|pageTexts|(?:.*\.)?texts)$/.test(parent.expression.getText());
+      if (!isName && !isType && !isAsked) found.push(parent.getText().slice(0, 80));
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+describe("texts are taken in the language of the page", () => {
+  test.each(written.filter((path) => !(path in takesEnglish)).map((path) => ({ path })))("$path", ({ path }) => {
+    expect(takenPastLanguage(path)).toEqual([]);
+  });
+
+  test.each(Object.keys(takesEnglish).map((path) => ({ path })))("$path still takes the English itself", ({ path }) => {
+    expect(takenPastLanguage(path).length).toBeGreaterThan(0);
+  });
+
+  test.each([
+    ["const a = <p>{sheet.title}</p>;", 1],
+    ["const say = (texts = sheet) => texts.title;", 1],
+    ["const texts = useTexts(sheet);", 0],
+    ["const { title } = textsOf(Astro.url, sheet);", 0],
+    ["const words = language.texts(sheet).title;", 0],
+    ["const say = (texts: typeof sheet) => texts.title;", 0],
+    ["const a = <p>{plan.sheet}</p>;", 0],
+  ])("%s has %i of its own", (code, count) => {
+    const text = `import { sheet } from "../../texts/en/sheet.ts";\n${code}`;
+    expect(takenPastLanguage("src/components/x.tsx", text)).toHaveLength(count);
+  });
+});
+
 describe("words that a reader sees stand in src/texts", () => {
   test.each(shown.map((path) => ({ path })))("$path", ({ path }) => {
     expect(wordsOf(path)).toEqual([]);

@@ -9,6 +9,7 @@ import { fieldAt, fileFrom, fileOf, formFrom, type ShopFile, shopInputs } from "
 import { readShop } from "../../src/lib/shop/read-shop.ts";
 import { bendsCsv, shopText } from "../../src/lib/shop/write-shop.ts";
 import { gaugeReader } from "../../src/lib/stock/gauge.ts";
+import { shop } from "../../src/texts/en/shop.ts";
 import { onDisk, testShop } from "../catalogue/test-shop.ts";
 
 const catalogue = loadCatalogue();
@@ -119,26 +120,26 @@ test("every fault is at a field of the form", () => {
 
 describe("opening a file", () => {
   test("JSON of the same shape is read too", () => {
-    expect(readShopText("x.json", JSON.stringify(parsed(testShop)), catalogue).faults).toEqual([]);
+    expect(readShopText("x.json", JSON.stringify(parsed(testShop)), catalogue, shop).faults).toEqual([]);
   });
 
   test("what an older file leaves out of a machine is filled and named; a whole machine is not", () => {
     const older = testShop.replace("  noseRadius: 1 mm\n", "");
-    const { file, filled, faults } = readShopText("x.yaml", older, catalogue);
+    const { file, filled, faults } = readShopText("x.yaml", older, catalogue, shop);
     expect(faults).toEqual([]);
     expect(filled).toEqual(["brake.noseRadius"]);
     expect(file?.brake).toMatchObject({ noseRadius: "1.6 mm" });
-    expect(readShopText("x.yaml", testShop.replace(/rolls:\n( .*\n)+/, ""), catalogue).faults).toEqual([
+    expect(readShopText("x.yaml", testShop.replace(/rolls:\n( .*\n)+/, ""), catalogue, shop).faults).toEqual([
       expect.stringMatching(/^Line \d+, rolls: is missing$/),
     ]);
   });
 
   test("anything else is refused with its line, and never throws", () => {
-    expect(readShopText("x.yaml", "name: [", catalogue).faults[0]).toMatch(/^Line 1/);
-    expect(readShopText("x.yaml", "x".repeat(600_000), catalogue).faults).toHaveLength(1);
+    expect(readShopText("x.yaml", "name: [", catalogue, shop).faults[0]).toMatch(/^Line 1/);
+    expect(readShopText("x.yaml", "x".repeat(600_000), catalogue, shop).faults).toHaveLength(1);
     fc.assert(
       fc.property(fc.string({ maxLength: 300 }), (text) => {
-        const { file, faults } = readShopText("x.yaml", text, catalogue);
+        const { file, faults } = readShopText("x.yaml", text, catalogue, shop);
         expect(file).toBeUndefined();
         expect(faults.length).toBeGreaterThan(0);
       }),

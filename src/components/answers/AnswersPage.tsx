@@ -2,7 +2,8 @@ import { useMemo, useState } from "preact/hooks";
 import { answerKey } from "../../lib/assign/answer-key.ts";
 import { readClassList } from "../../lib/assign/class-list.ts";
 import { readCodes } from "../../lib/assign/read-codes.ts";
-import { answers as words } from "../../texts/en/answers.ts";
+import { useTexts } from "../../texts/context.ts";
+import { answers } from "../../texts/en/answers.ts";
 import { deviceStore } from "../shop/shelf.ts";
 import type { Usable } from "../task/open-here.ts";
 import { useUnits } from "../use-units.ts";
@@ -11,8 +12,6 @@ import { CodesForm } from "./CodesForm.tsx";
 import { findClass, keepClass } from "./class-shelf.ts";
 import { KeyTable } from "./KeyTable.tsx";
 
-const troubles = { off: "", newer: words.keptNewer, unreadable: words.keptUnreadable } as const;
-
 interface Props extends Usable {
   /** Address of the task as students open it. */
   readonly taskAddress: string;
@@ -20,6 +19,8 @@ interface Props extends Usable {
 
 /** An assignment as its instructor looks at it. */
 export function AnswersPage({ assignment, sheets, taskAddress }: Props) {
+  const words = useTexts(answers);
+  const troubles = { off: "", newer: words.keptNewer, unreadable: words.keptUnreadable };
   const [found] = useState(() => findClass(deviceStore()));
   const [text, setText] = useState(found.kept?.text ?? "");
   const [column, setColumn] = useState(found.kept?.column ?? 0);

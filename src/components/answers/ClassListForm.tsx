@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { ClassList } from "../../lib/assign/class-list.ts";
-import { answers as words } from "../../texts/en/answers.ts";
+import { useTexts } from "../../texts/context.ts";
+import { answers } from "../../texts/en/answers.ts";
 
 interface Props {
   readonly text: string;
@@ -18,6 +19,7 @@ const mostProblems = 8;
 
 /** The class list: pasted or opened, with what is wrong in it. */
 export function ClassListForm({ text, column, list, keeping, trouble, change, keep }: Props) {
+  const words = useTexts(answers);
   const [message, setMessage] = useState("");
   const { students, problems, heading, columns, firstCells } = list;
   const openFile = async (input: HTMLInputElement) => {

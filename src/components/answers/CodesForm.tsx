@@ -2,7 +2,8 @@ import type { Student } from "../../lib/assign/class-list.ts";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import type { CodesRead } from "../../lib/assign/read-codes.ts";
 import { resultsCsv } from "../../lib/assign/results-csv.ts";
-import { answers as words } from "../../texts/en/answers.ts";
+import { useTexts } from "../../texts/context.ts";
+import { answers } from "../../texts/en/answers.ts";
 import { fileName } from "../assign/file-name.ts";
 import { saveFile } from "../plan/save-file.ts";
 
@@ -15,6 +16,7 @@ interface Props {
 }
 
 function Names({ title, names }: { readonly title: string; readonly names: readonly string[] }) {
+  const words = useTexts(answers);
   return (
     <div>
       <dt>
@@ -27,6 +29,7 @@ function Names({ title, names }: { readonly title: string; readonly names: reado
 
 /** The codes handed in: who is done, who is not, and which codes do not count. */
 export function CodesForm({ assignment, students, text, codes, change }: Props) {
+  const words = useTexts(answers);
   const { handedIn, missing, problems, withoutCode } = codes;
   const isDone = ({ results }: CodesRead["handedIn"][number]) => results.every((each) => each === "right");
   const done = handedIn.filter(isDone);

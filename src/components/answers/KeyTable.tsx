@@ -5,7 +5,8 @@ import type { QuestionResult } from "../../lib/assign/result-code.ts";
 import { answerText } from "../../lib/assign/tolerance.ts";
 import { safeTabs } from "../../lib/csv.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
-import { answers as words } from "../../texts/en/answers.ts";
+import { useTexts } from "../../texts/context.ts";
+import { answers } from "../../texts/en/answers.ts";
 import { fileName } from "../assign/file-name.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { saveFile } from "../plan/save-file.ts";
@@ -18,9 +19,9 @@ interface Props {
   readonly results: ReadonlyMap<string, readonly QuestionResult[]> | undefined;
 }
 
-function statusOf(results: readonly QuestionResult[] | undefined): string {
-  if (!results) return words.status.none;
-  return results.every((each) => each === "right") ? words.status.right : words.status.part;
+function statusOf(results: readonly QuestionResult[] | undefined, { status }: typeof answers): string {
+  if (!results) return status.none;
+  return results.every((each) => each === "right") ? status.right : status.part;
 }
 
 function textAt(row: KeyRow, column: KeyColumn, view: LengthView): string {
@@ -31,6 +32,7 @@ function textAt(row: KeyRow, column: KeyColumn, view: LengthView): string {
 
 /** Every student's numbers and answers. */
 export function KeyTable({ title, rows, view, results }: Props) {
+  const words = useTexts(answers);
   const columns = useMemo(() => keyColumns(rows), [rows]);
   const noted = rows.some(({ student }) => student.note !== "");
   const questions = [...new Set(columns.map(({ own }) => own))];
@@ -99,7 +101,7 @@ export function KeyTable({ title, rows, view, results }: Props) {
                   <tr key={row.student.id}>
                     <th scope="row">{row.student.id}</th>
                     {noted && <td>{row.student.note}</td>}
-                    {results && <td>{statusOf(results.get(row.student.id))}</td>}
+                    {results && <td>{statusOf(results.get(row.student.id), words)}</td>}
                     {row.problem ? (
                       <td colSpan={Math.max(1, columns.length)}>
                         <strong>{words.keyProblem}: </strong>

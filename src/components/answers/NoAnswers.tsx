@@ -1,8 +1,10 @@
-import { answers as words } from "../../texts/en/answers.ts";
+import { useTexts } from "../../texts/context.ts";
+import { answers } from "../../texts/en/answers.ts";
 import { OpenAssignment } from "../task/OpenAssignment.tsx";
 
 /** The page without a usable assignment in its address. */
 export function NoAnswers({ damage }: { readonly damage?: string }) {
+  const words = useTexts(answers);
   return (
     <>
       <h1>{damage === undefined ? words.title : words.damagedTitle}</h1>

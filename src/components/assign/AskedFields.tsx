@@ -4,6 +4,7 @@ import { startingTolerance } from "../../lib/assign/starting-tolerance.ts";
 import type { QuantityInput } from "../../lib/inputs.ts";
 import { kindOf } from "../../lib/quantity/units.ts";
 import { type QuantityOutput, runWorksheet, type Worksheet } from "../../lib/worksheet.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { type Form, fieldId, ListCell, Messages } from "../calculator/Fields.tsx";
 import { firstRaw } from "./question-form.ts";
@@ -45,6 +46,7 @@ function Tolerance({
   output,
   change,
 }: Omit<Props, "sheet" | "question"> & { asked: AskedOutput; output: QuantityOutput }) {
+  const texts = useTexts(assign);
   const put = useRef(new Map<Kind, string>());
   const kind = kindOfText(asked.tolerance);
   // A share is given per cent already: ± a size of it would be read as ± per cent of it.
@@ -68,19 +70,19 @@ function Tolerance({
   return (
     <div class="tolerance">
       <select
-        aria-label={assign.tolerance(output.label)}
+        aria-label={texts.tolerance(output.label)}
         autocomplete="off"
         value={kind}
         onChange={(event) => choose(event.currentTarget.value as Kind)}
       >
         {(kinds.includes(kind) ? kinds : [kind, ...kinds]).map((each) => (
           <option key={each} value={each}>
-            {assign.toleranceKinds[each]}
+            {texts.toleranceKinds[each]}
           </option>
         ))}
       </select>
       {kind !== "rounding" && (
-        <ListCell form={form} field={field} cell={cell} text={asked.tolerance} label={assign.toleranceSize(output.label)} />
+        <ListCell form={form} field={field} cell={cell} text={asked.tolerance} label={texts.toleranceSize(output.label)} />
       )}
       <Messages form={form} field={field} id={fieldId(form.instance, field)} />
     </div>
@@ -89,6 +91,7 @@ function Tolerance({
 
 /** The answers a question asks for, each with how near a student has to come. */
 export function AskedFields(props: Props) {
+  const texts = useTexts(assign);
   const { form, sheet, question, change } = props;
   /** Tolerances of answers that are not asked for now. */
   const put = useRef(new Map<string, string>());
@@ -108,7 +111,7 @@ export function AskedFields(props: Props) {
   const strange = question.asked.filter(({ output }) => !answers.some(([key]) => key === output));
   return (
     <fieldset class="asked" id={fieldId(form.instance, "asked")}>
-      <legend>{assign.asked}</legend>
+      <legend>{texts.asked}</legend>
       <ul>
         {answers.map(([key, output]) => {
           const asked = question.asked.find((each) => each.output === key);

@@ -3,6 +3,7 @@ import { addressParts } from "../../lib/address.ts";
 import { assignmentFromAddress, assignmentQuery } from "../../lib/assign/address.ts";
 import { type Assignment, limits, type Question } from "../../lib/assign/definition.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { keptAssignments } from "../../texts/en/kept-assignments.ts";
 import { KeptList } from "../kept/KeptList.tsx";
@@ -55,13 +56,15 @@ function useSettled<T>(value: T): T {
 
 /** The form in which an assignment is made, what students will see of it, and what it is handed out as. */
 export function AssignEditor({ catalogue, calculators, root }: Props) {
+  const texts = useTexts(assign);
+  const keptTexts = useTexts(keptAssignments);
   const { draft, damage, change, replace } = useDraft();
   const { assignment, names } = draft;
   const { questions } = assignment;
   const { worksheetOf, waiting } = useWorksheets(questions.map(({ calculator }) => calculator));
   const view = useUnits();
   const [typing, setTyping] = useState<Typing>();
-  const [student, setStudent] = useState(assign.previewId);
+  const [student, setStudent] = useState(texts.previewId);
   const [sets, setSets] = useState("4");
   const [printing, setPrinting] = useState(false);
   const [removed, setRemoved] = useState<{ question: Question; name: number; at: number }>();
@@ -128,12 +131,12 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
       <form class="assign-form" autocomplete="off" onSubmit={(event) => event.preventDefault()} noValidate>
         {damage !== "" && (
           <p class="damage" role="alert">
-            {assign.damage} {damage} {assign.damageKept}
+            {texts.damage} {damage} {texts.damageKept}
           </p>
         )}
         <AssignmentHead assignment={assignment} faults={found.faults} view={view} change={head} />
         <section aria-labelledby="assign-questions">
-          <h2 id="assign-questions">{assign.questions}</h2>
+          <h2 id="assign-questions">{texts.questions}</h2>
           {questions.map((question, index) => {
             const sheet = worksheetOf(question.calculator);
             const instance = instanceOf(index);
@@ -185,7 +188,7 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
           })}
           {removed && (
             <p class="removed">
-              {assign.removed(worksheetOf(removed.question.calculator)?.title ?? removed.question.calculator)}{" "}
+              {texts.removed(worksheetOf(removed.question.calculator)?.title ?? removed.question.calculator)}{" "}
               <button
                 type="button"
                 id="assign-undo"
@@ -195,7 +198,7 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
                   setRemoved(undefined);
                 }}
               >
-                {assign.undo}
+                {texts.undo}
               </button>
             </p>
           )}
@@ -209,8 +212,8 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
         />
         <KeptList
           shelf={assignmentShelf}
-          words={keptAssignments}
-          unnamed={keptAssignments.unnamed}
+          words={keptTexts}
+          unnamed={keptTexts.unnamed}
           name={assignment.title}
           query={assignmentQuery(assignment)}
           onOpen={open}
@@ -220,17 +223,17 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
       <div class="assign-result not-on-paper">
         {isEmpty(assignment) ? (
           <p>
-            {assign.nothingYet}{" "}
+            {texts.nothingYet}{" "}
             <button type="button" onClick={() => replace(example)}>
-              {assign.exampleStart}
+              {texts.exampleStart}
             </button>
           </p>
         ) : (
           <>
             <section class={settled === assignment ? "panel-of-result" : "panel-of-result stale"} aria-labelledby="assign-out">
-              <h2 id="assign-out">{assign.handOut}</h2>
+              <h2 id="assign-out">{texts.handOut}</h2>
               {waiting ? (
-                <p>{assign.loading}</p>
+                <p>{texts.loading}</p>
               ) : (
                 <FaultList
                   found={found}
@@ -254,14 +257,14 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
                   }}
                 />
               ) : (
-                <p class="quiet">{assign.handOutWhenRight}</p>
+                <p class="quiet">{texts.handOutWhenRight}</p>
               )}
             </section>
             {questions.length > 0 && (
               <section class={settled === assignment ? "" : "stale"} aria-labelledby="assign-preview">
-                <h2 id="assign-preview">{assign.previewHead}</h2>
+                <h2 id="assign-preview">{texts.previewHead}</h2>
                 <div class="field">
-                  <label for="assign-student">{assign.previewStudent}</label>
+                  <label for="assign-student">{texts.previewStudent}</label>
                   <input
                     id="assign-student"
                     type="text"
@@ -272,11 +275,11 @@ export function AssignEditor({ catalogue, calculators, root }: Props) {
                     onInput={(event) => setStudent(event.currentTarget.value)}
                   />
                 </div>
-                <p class="quiet">{assign.previewOf}</p>
+                <p class="quiet">{texts.previewOf}</p>
                 {!waiting && (
                   <Preview
                     assignment={settled}
-                    student={student.trim() === "" ? assign.previewId : student}
+                    student={student.trim() === "" ? texts.previewId : student}
                     worksheetOf={worksheetOf}
                     catalogue={catalogue}
                     view={view}

@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { saveFile } from "../plan/save-file.ts";
 import { fileName } from "./file-name.ts";
@@ -19,6 +20,7 @@ const largest = 1_000_000;
 
 /** Saves the assignment as a file and opens one; the file is looked at before anything here is replaced. */
 export function AssignmentFiles({ assignment, view, begin, open }: Props) {
+  const texts = useTexts(assign);
   const [problem, setProblem] = useState("");
   const files = () => import("../../lib/assign/file.ts");
   const save = async () => {
@@ -27,10 +29,10 @@ export function AssignmentFiles({ assignment, view, begin, open }: Props) {
   };
   const read = async (file: File | undefined) => {
     if (!file) return;
-    const refuse = (why: string) => setProblem(assign.fileProblem(file.name, why));
+    const refuse = (why: string) => setProblem(texts.fileProblem(file.name, why));
     setProblem("");
     if (file.size > largest) {
-      refuse(assign.tooLarge);
+      refuse(texts.tooLarge);
       return;
     }
     const text = await file.text();
@@ -38,7 +40,7 @@ export function AssignmentFiles({ assignment, view, begin, open }: Props) {
     try {
       open(readAssignment(JSON.parse(text)));
     } catch (error) {
-      if (error instanceof SyntaxError) refuse(assign.notJson);
+      if (error instanceof SyntaxError) refuse(texts.notJson);
       else if (error instanceof InputError) refuse(error.text(view));
       else throw error;
     }
@@ -47,10 +49,10 @@ export function AssignmentFiles({ assignment, view, begin, open }: Props) {
     <div class="assign-files">
       <div class="assign-actions">
         <button type="button" onClick={() => void save()}>
-          {assign.saveFile}
+          {texts.saveFile}
         </button>
         <label class="button open-file">
-          {assign.openFile}
+          {texts.openFile}
           <input
             type="file"
             accept=".json,application/json"
@@ -65,7 +67,7 @@ export function AssignmentFiles({ assignment, view, begin, open }: Props) {
         </label>
         {begin && (
           <button type="button" onClick={begin}>
-            {assign.newOne}
+            {texts.newOne}
           </button>
         )}
       </div>

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import type { Fault } from "./faults.ts";
 
@@ -13,6 +14,7 @@ interface Props {
 
 /** Title, course and text of the whole assignment. */
 export function AssignmentHead({ assignment, faults, view, change }: Props) {
+  const texts = useTexts(assign);
   /** Fields that were left: one that nobody has been to yet is not wrong for being empty. */
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const problemAt = (place: "title" | "course" | "intro") =>
@@ -53,12 +55,12 @@ export function AssignmentHead({ assignment, faults, view, change }: Props) {
   const problem = problemAt("intro");
   return (
     <section aria-labelledby="assign-about">
-      <h2 id="assign-about">{assign.about}</h2>
-      {field("title", assign.titleLabel)}
-      {field("course", assign.courseLabel, assign.courseHelp)}
+      <h2 id="assign-about">{texts.about}</h2>
+      {field("title", texts.titleLabel)}
+      {field("course", texts.courseLabel, texts.courseHelp)}
       <div class="field">
         <label for="assign-intro">
-          {assign.introLabel} <span class="quiet">({assign.optional})</span>
+          {texts.introLabel} <span class="quiet">({texts.optional})</span>
         </label>
         <textarea
           id="assign-intro"

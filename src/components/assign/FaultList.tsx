@@ -1,5 +1,6 @@
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { formatNumber } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { fieldId } from "../calculator/Fields.tsx";
 import type { Found } from "./faults.ts";
@@ -30,6 +31,7 @@ function anchorOf({ question, place }: Found["faults"][number], { instanceOf, as
 
 /** Everything that has to be changed before the assignment can be handed out, or that nothing has to be. */
 export function FaultList(props: Props) {
+  const texts = useTexts(assign);
   const { found, view } = props;
   const go = (id: string) => {
     const target = document.getElementById(id);
@@ -40,16 +42,16 @@ export function FaultList(props: Props) {
     <div class="faults" role="status">
       {found.faults.length === 0 ? (
         <>
-          <p class="verdict">{assign.faultsNone}</p>
+          <p class="verdict">{texts.faultsNone}</p>
           <ul class="quiet small">
             {found.tried.map(({ tried, combinations }, index) => (
-              <li key={index}>{assign.tried(index + 1, tried, formatNumber(combinations, 0))}</li>
+              <li key={index}>{texts.tried(index + 1, tried, formatNumber(combinations, 0))}</li>
             ))}
           </ul>
         </>
       ) : (
         <>
-          <h3>{assign.faultsHead}</h3>
+          <h3>{texts.faultsHead}</h3>
           <ul>
             {found.faults.map((fault) => {
               const anchor = anchorOf(fault, props);
@@ -63,7 +65,7 @@ export function FaultList(props: Props) {
                       go(anchor);
                     }}
                   >
-                    {assign.show}
+                    {texts.show}
                     <span class="for-ears"> {fault.problem.field}</span>
                   </a>
                 </li>

@@ -7,6 +7,7 @@ import type { WorksheetOf } from "../../lib/assign/own-question.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Fold } from "../calculator/Fold.tsx";
@@ -38,14 +39,16 @@ export function setsOf(typed: string): number | undefined {
 }
 
 function ScanCode({ link }: { readonly link: string }) {
+  const texts = useTexts(assign);
   const code = useCode(link);
   if (code === undefined) return null;
-  if (code === "none") return <p>{assign.codeTooLong}</p>;
-  return <CodePicture class="scan-code" code={code} label={assign.codeLabel} />;
+  if (code === "none") return <p>{texts.codeTooLong}</p>;
+  return <CodePicture class="scan-code" code={code} label={texts.codeLabel} />;
 }
 
 /** What comes out of an assignment that is right: links, code, paper, files. */
 export function HandOut(props: Props) {
+  const texts = useTexts(assign);
   const { assignment, root, worksheetOf, catalogue, view, sets: typed, setSets, print } = props;
   const [shared, setShared] = useState("");
   const [failure, setFailure] = useState("");
@@ -70,7 +73,7 @@ export function HandOut(props: Props) {
       await make();
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      setFailure(`${assign.bankFailed} ${error.text(view)}`);
+      setFailure(`${texts.bankFailed} ${error.text(view)}`);
     }
   };
   const saveCsv = () => save(async () => saveFile(fileName(assignment.title, "csv"), "text/csv", bankCsv(bank(), view)));
@@ -84,39 +87,39 @@ export function HandOut(props: Props) {
     <>
       <div class="hand-out-links" data-ready={shared === "" ? undefined : ""}>
         <section>
-          <h3>{assign.linkLabel}</h3>
+          <h3>{texts.linkLabel}</h3>
           <p class="assign-actions">
-            <CopyButton text={() => task}>{assign.copyLink}</CopyButton>
+            <CopyButton text={() => task}>{texts.copyLink}</CopyButton>
             <a class="button" href={task} target="_blank" rel="noopener">
-              {assign.openTask}
+              {texts.openTask}
             </a>
           </p>
         </section>
         <section>
-          <h3>{assign.snippetLabel}</h3>
+          <h3>{texts.snippetLabel}</h3>
           <p class="assign-actions">
-            <CopyButton text={() => frame}>{assign.copySnippet}</CopyButton>
+            <CopyButton text={() => frame}>{texts.copySnippet}</CopyButton>
           </p>
-          <p class="help">{assign.snippetHelp}</p>
+          <p class="help">{texts.snippetHelp}</p>
         </section>
         <section>
-          <h3>{assign.answersLabel}</h3>
+          <h3>{texts.answersLabel}</h3>
           <p class="assign-actions">
-            <CopyButton text={() => answers}>{assign.copyAnswers}</CopyButton>
+            <CopyButton text={() => answers}>{texts.copyAnswers}</CopyButton>
             <a class="button" href={answers} target="_blank" rel="noopener">
-              {assign.openAnswers}
+              {texts.openAnswers}
             </a>
           </p>
-          <p class="help">{assign.answersHelp}</p>
+          <p class="help">{texts.answersHelp}</p>
         </section>
-        <Fold class="elsewhere" summary={assign.code}>
+        <Fold class="elsewhere" summary={texts.code}>
           {() => <ScanCode link={task} />}
         </Fold>
       </div>
       <section class="bank" aria-labelledby="assign-files">
-        <h3 id="assign-files">{assign.files}</h3>
+        <h3 id="assign-files">{texts.files}</h3>
         <div class="field">
-          <label for="assign-sets">{assign.sets}</label>
+          <label for="assign-sets">{texts.sets}</label>
           <input
             id="assign-sets"
             type="text"
@@ -128,30 +131,30 @@ export function HandOut(props: Props) {
             onInput={(event) => setSets(event.currentTarget.value)}
           />
           <p class="message" id="assign-sets-message" aria-live="polite">
-            {sets === undefined ? assign.setsBad(typed, mostVariants) : ""}
+            {sets === undefined ? texts.setsBad(typed, mostVariants) : ""}
           </p>
           <p class="help" id="assign-sets-help">
-            {assign.setsHelp(mostVariants)}
+            {texts.setsHelp(mostVariants)}
           </p>
         </div>
         <ul class="files">
           <li>
             <button type="button" disabled={sets === undefined} onClick={print}>
-              {assign.print}
+              {texts.print}
             </button>
-            <span class="help">{assign.printHelp}</span>
+            <span class="help">{texts.printHelp}</span>
           </li>
           <li>
             <button type="button" disabled={sets === undefined} onClick={() => void saveCsv()}>
-              {assign.csv}
+              {texts.csv}
             </button>
-            <span class="help">{assign.csvHelp}</span>
+            <span class="help">{texts.csvHelp}</span>
           </li>
           <li>
             <button type="button" disabled={sets === undefined} onClick={() => void saveQti()}>
-              {assign.qti}
+              {texts.qti}
             </button>
-            <span class="help">{assign.qtiHelp}</span>
+            <span class="help">{texts.qtiHelp}</span>
           </li>
         </ul>
         <p class="message" role="alert">

@@ -4,6 +4,7 @@ import { type Place, placeAt, placesOf, textAt } from "../../lib/assign/place.ts
 import { rangeAbout } from "../../lib/assign/range-about.ts";
 import type { Input, ListInput } from "../../lib/inputs.ts";
 import type { Worksheet } from "../../lib/worksheet.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { Field, type Form, fieldId } from "../calculator/Fields.tsx";
 import { Fold } from "../calculator/Fold.tsx";
@@ -41,6 +42,7 @@ function withVaried(question: Question, path: string, variation: Variation | und
 
 /** The numbers of a question: which are the same for everyone, and how the others differ. */
 export function NumberFields(props: Props) {
+  const texts = useTexts(assign);
   const { form, sheet, question, change } = props;
   /** What was entered in a way of differing that is not chosen now, and the fixed values. */
   const put = useRef(new Map<string, Variation | string>());
@@ -70,14 +72,14 @@ export function NumberFields(props: Props) {
     return (
       <select
         class="mode"
-        aria-label={assign.modeOf(place.label)}
+        aria-label={texts.modeOf(place.label)}
         autocomplete="off"
         value={modeOf(question.varied[place.path])}
         onChange={(event) => choose(place, event.currentTarget.value as Mode)}
       >
         {modes.map((each) => (
           <option key={each} value={each}>
-            {assign.modes[each]}
+            {texts.modes[each]}
           </option>
         ))}
       </select>
@@ -136,7 +138,7 @@ export function NumberFields(props: Props) {
                 if (place) choose(place, place.input.kind === "quantity" ? "range" : "choices");
               }}
             >
-              <option value="">{assign.letDifferNone}</option>
+              <option value="">{texts.letDifferNone}</option>
               {others.map((place) => (
                 <option key={place.path} value={place.path}>
                   {place.label}
@@ -152,7 +154,7 @@ export function NumberFields(props: Props) {
   const list = (key: string, input: ListInput) => (
     <div class="number-list" key={key}>
       <Field form={form} field={key} input={input} />
-      {differing((place) => place.key === key, assign.letDiffer(input.label), fieldId(form.instance, `${key}.differs`))}
+      {differing((place) => place.key === key, texts.letDiffer(input.label), fieldId(form.instance, `${key}.differs`))}
     </div>
   );
 
@@ -162,8 +164,8 @@ export function NumberFields(props: Props) {
     // A part has a hundred sizes: those that differ stand out, the others are taken from a link or found below.
     return (
       <>
-        {differing((place) => keys.has(place.key), assign.letAnyDiffer, fieldId(form.instance, "differs"))}
-        <Fold class="overrides" summary={assign.allNumbers}>
+        {differing((place) => keys.has(place.key), texts.letAnyDiffer, fieldId(form.instance, "differs"))}
+        <Fold class="overrides" summary={texts.allNumbers}>
           {() =>
             shown.map(([key, input]) =>
               Object.hasOwn(question.varied, key) ? null : <Field key={key} form={form} field={key} input={input} />,
@@ -180,7 +182,7 @@ export function NumberFields(props: Props) {
     <>
       {shown.map(([key, input]) => (isOverride(input) ? null : input.kind === "list" ? list(key, input) : one(key, input)))}
       {overrides.length > 0 && (
-        <Fold class="overrides" summary={assign.otherMetalValues} open={used}>
+        <Fold class="overrides" summary={texts.otherMetalValues} open={used}>
           {() => overrides.map(([key, input]) => one(key, input))}
         </Fold>
       )}

@@ -5,6 +5,7 @@ import type { WorksheetOf } from "../../lib/assign/own-question.ts";
 import { printedSheets } from "../../lib/assign/printed-sheet.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { StudentSheet } from "./Preview.tsx";
 
@@ -18,6 +19,7 @@ interface Props {
 
 /** The sheets to work on, each with a set of numbers of its own, and the key on a page by itself. For paper only. */
 export function PaperSheets({ assignment, sets, worksheetOf, catalogue, view }: Props) {
+  const texts = useTexts(assign);
   const students = Array.from({ length: sets }, (_, index) => ({ id: bankStudent(index + 1), note: "" }));
   const { sheets, key } = printedSheets(assignment, answerKey(assignment, students, worksheetOf, catalogue), view);
   return (
@@ -26,32 +28,32 @@ export function PaperSheets({ assignment, sets, worksheetOf, catalogue, view }: 
         <section key={sheet.student} class="paper-sheet">
           <header>
             <p class="paper-course">
-              {sheet.course} · {assign.printSet(index + 1)}
+              {sheet.course} · {texts.printSet(index + 1)}
             </p>
             <h2>{sheet.title}</h2>
             <p class="paper-name">
-              <span>{assign.printName}</span>
-              <span>{assign.printDate}</span>
+              <span>{texts.printName}</span>
+              <span>{texts.printDate}</span>
             </p>
           </header>
           <StudentSheet sheet={sheet} assignment={assignment} />
-          <p class="small">{assign.printCheck(sheet.student)}</p>
+          <p class="small">{texts.printCheck(sheet.student)}</p>
         </section>
       ))}
       <section class="paper-key">
         <p class="paper-course">
-          {key.course} · {assign.printKeyOnly}
+          {key.course} · {texts.printKeyOnly}
         </p>
         <h2>
-          {assign.printKey}: {key.title}
+          {texts.printKey}: {key.title}
         </h2>
         <table>
           <thead>
             <tr>
-              <th scope="col">{assign.printSetHead}</th>
-              <th scope="col">{assign.printQuestion}</th>
-              <th scope="col">{assign.printOwn}</th>
-              <th scope="col">{assign.printAnswers}</th>
+              <th scope="col">{texts.printSetHead}</th>
+              <th scope="col">{texts.printQuestion}</th>
+              <th scope="col">{texts.printOwn}</th>
+              <th scope="col">{texts.printAnswers}</th>
             </tr>
           </thead>
           {key.rows.map(({ student, questions }, row) => (

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 
 /** Calculators of one technique. */
@@ -15,6 +16,7 @@ interface Props {
 
 /** Chooses the calculator of a further question. */
 export function Picker({ groups, isFirst, add }: Props) {
+  const texts = useTexts(assign);
   const [id, setId] = useState("");
   const [busy, setBusy] = useState(false);
   const chosen = groups.flatMap(({ calculators }) => calculators).find((each) => each.id === id);
@@ -29,12 +31,12 @@ export function Picker({ groups, isFirst, add }: Props) {
   };
   return (
     <fieldset class="picker">
-      <legend>{assign.add}</legend>
-      {isFirst && <p>{assign.none}</p>}
+      <legend>{texts.add}</legend>
+      {isFirst && <p>{texts.none}</p>}
       <div class="field">
-        <label for="assign-pick">{assign.pick}</label>
+        <label for="assign-pick">{texts.pick}</label>
         <select id="assign-pick" autocomplete="off" value={id} onChange={(event) => setId(event.currentTarget.value)}>
-          <option value="">{assign.pickHint}</option>
+          <option value="">{texts.pickHint}</option>
           {groups.map(({ title, calculators }) => (
             <optgroup key={title} label={title}>
               {calculators.map((each) => (
@@ -48,7 +50,7 @@ export function Picker({ groups, isFirst, add }: Props) {
         {chosen && <p class="help">{chosen.summary}</p>}
       </div>
       <button type="button" class="first" disabled={id === "" || busy} onClick={() => void onClick()}>
-        {assign.addButton}
+        {texts.addButton}
       </button>
     </fieldset>
   );

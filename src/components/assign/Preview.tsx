@@ -5,6 +5,7 @@ import { type PrintedSheet, printedSheets } from "../../lib/assign/printed-sheet
 import { answerText } from "../../lib/assign/tolerance.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 
 interface Props {
@@ -17,22 +18,23 @@ interface Props {
 
 /** The questions of one student as they are asked: what is given, what to find. */
 export function StudentSheet({ sheet, assignment }: { readonly sheet: PrintedSheet; readonly assignment: Assignment }) {
+  const texts = useTexts(assign);
   return (
     <div class="student-sheet">
       {sheet.intro && <p class="task-intro">{sheet.intro}</p>}
       {sheet.questions.map(({ number, title, intro, given, asked }, index) => (
         <section key={number} class="task">
-          <h4>{assign.questionHead(number, title)}</h4>
+          <h4>{texts.questionHead(number, title)}</h4>
           <p class="task-intro">{intro}</p>
           <dl class="given">
-            <dt>{assign.given}</dt>
+            <dt>{texts.given}</dt>
             {given.map(({ path, label, text, own }) => (
               <dd key={path} class={own ? "own" : undefined}>
                 {label}: <b>{text}</b>
-                {own && <small> {assign.yours}</small>}
+                {own && <small> {texts.yours}</small>}
               </dd>
             ))}
-            <dt>{assign.find}</dt>
+            <dt>{texts.find}</dt>
             {asked.map(({ label, symbol, tolerance }) => (
               <dd key={label} class="ask">
                 <span>
@@ -43,13 +45,13 @@ export function StudentSheet({ sheet, assignment }: { readonly sheet: PrintedShe
                       <i class="symbol">{symbol}</i>
                     </>
                   )}
-                  <small> {tolerance.startsWith("to ") ? tolerance : assign.within(tolerance)}</small>
+                  <small> {tolerance.startsWith("to ") ? tolerance : texts.within(tolerance)}</small>
                 </span>
                 <span class="write-here" aria-hidden="true" />
               </dd>
             ))}
           </dl>
-          {assignment.questions[index]?.predictFirst && <p class="quiet small not-on-paper">{assign.hidden}</p>}
+          {assignment.questions[index]?.predictFirst && <p class="quiet small not-on-paper">{texts.hidden}</p>}
         </section>
       ))}
     </div>
@@ -58,7 +60,8 @@ export function StudentSheet({ sheet, assignment }: { readonly sheet: PrintedShe
 
 /** What one student sees, and the numbers and answers of some others. */
 export function Preview({ assignment, student, worksheetOf, catalogue, view }: Props) {
-  const ids = [student, ...assign.otherIds];
+  const texts = useTexts(assign);
+  const ids = [student, ...texts.otherIds];
   const rows = answerKey(
     assignment,
     ids.map((id) => ({ id, note: "" })),
@@ -67,7 +70,7 @@ export function Preview({ assignment, student, worksheetOf, catalogue, view }: P
   );
   const { sheets } = printedSheets(assignment, rows, view);
   const [own] = sheets;
-  if (!own || own.student !== student) return <p>{assign.cannotShow}</p>;
+  if (!own || own.student !== student) return <p>{texts.cannotShow}</p>;
   return (
     <>
       <div class="as-student">
@@ -75,7 +78,7 @@ export function Preview({ assignment, student, worksheetOf, catalogue, view }: P
         <h3>{assignment.title}</h3>
         <StudentSheet sheet={own} assignment={assignment} />
       </div>
-      <h3>{assign.others}</h3>
+      <h3>{texts.others}</h3>
       {assignment.questions.map((question, index) => {
         const first = rows.find(({ problem }) => !problem)?.questions[index];
         if (!first) return null;
@@ -86,13 +89,13 @@ export function Preview({ assignment, student, worksheetOf, catalogue, view }: P
             class="table-frame"
             // biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reached by keyboard
             tabIndex={0}
-            aria-label={`${assign.othersOf(index + 1)}: ${first.sheet.title}`}
+            aria-label={`${texts.othersOf(index + 1)}: ${first.sheet.title}`}
           >
             <table>
-              <caption>{assign.questionHead(index + 1, first.sheet.title)}</caption>
+              <caption>{texts.questionHead(index + 1, first.sheet.title)}</caption>
               <thead>
                 <tr>
-                  <th scope="col">{assign.student}</th>
+                  <th scope="col">{texts.student}</th>
                   {first.given
                     .filter(({ own: isOwn }) => isOwn)
                     .map(({ path, label }) => (

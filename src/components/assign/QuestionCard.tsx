@@ -3,6 +3,7 @@ import { limits } from "../../lib/assign/definition.ts";
 import { taskText } from "../../lib/assign/task-text.ts";
 import { type LengthView, lengthViews } from "../../lib/quantity/format.ts";
 import type { Worksheet } from "../../lib/worksheet.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { type Form, fieldId, Messages } from "../calculator/Fields.tsx";
 import { AskedFields } from "./AskedFields.tsx";
@@ -28,31 +29,32 @@ interface Props {
 
 /** One question: what is asked, which numbers differ, and its place among the others. */
 export function QuestionCard(props: Props) {
+  const texts = useTexts(assign);
   const { number, count, question, sheet, form, instance, waiting, change } = props;
-  const title = sheet?.title ?? (waiting ? assign.loading : assign.unknownCalculator(question.calculator));
+  const title = sheet?.title ?? (waiting ? texts.loading : texts.unknownCalculator(question.calculator));
   const intro = fieldId(instance, "intro");
   const units = fieldId(instance, "units");
   const button = (what: string, act: () => void) => (
-    <button type="button" aria-label={assign.questionNamed(what, number)} onClick={act}>
+    <button type="button" aria-label={texts.questionNamed(what, number)} onClick={act}>
       {what}
     </button>
   );
   return (
     <section class="question" aria-labelledby={`${instance}-head`} id={instance}>
       <h3 id={`${instance}-head`} tabIndex={-1}>
-        {assign.questionHead(number, title)}
+        {texts.questionHead(number, title)}
       </h3>
       <div class="assign-actions">
-        {number > 1 && button(assign.up, props.moveUp)}
-        {number < count && button(assign.down, props.moveDown)}
-        {count < limits.questions && button(assign.copy, props.copy)}
-        {button(assign.remove, props.remove)}
+        {number > 1 && button(texts.up, props.moveUp)}
+        {number < count && button(texts.down, props.moveDown)}
+        {count < limits.questions && button(texts.copy, props.copy)}
+        {button(texts.remove, props.remove)}
       </div>
       {sheet && form && (
         <>
           <div class="field">
             <label for={intro}>
-              {assign.taskLabel} <span class="quiet">({assign.optional})</span>
+              {texts.taskLabel} <span class="quiet">({texts.optional})</span>
             </label>
             <textarea
               id={intro}
@@ -67,13 +69,13 @@ export function QuestionCard(props: Props) {
             />
             <Messages form={form} field="intro" id={intro} />
             <p class="help" id={`${intro}-help`}>
-              {assign.taskHelp(taskText(sheet, { ...question, intro: "" }))}
+              {texts.taskHelp(taskText(sheet, { ...question, intro: "" }))}
             </p>
           </div>
           <AskedFields form={form} sheet={sheet} question={question} change={change} />
           <fieldset class="numbers">
-            <legend>{assign.numbers}</legend>
-            <p class="help">{assign.numbersHelp}</p>
+            <legend>{texts.numbers}</legend>
+            <p class="help">{texts.numbersHelp}</p>
             <TakeOver instance={instance} sheet={sheet} change={change} />
             <NumberFields form={form} sheet={sheet} question={question} change={change} />
           </fieldset>
@@ -87,10 +89,10 @@ export function QuestionCard(props: Props) {
                   change(({ predictFirst: _, ...before }) => (checked ? { ...before, predictFirst: true } : before));
                 }}
               />
-              <span>{assign.predict}</span>
+              <span>{texts.predict}</span>
             </label>
             <div class="field">
-              <label for={units}>{assign.units}</label>
+              <label for={units}>{texts.units}</label>
               <select
                 id={units}
                 autocomplete="off"
@@ -102,7 +104,7 @@ export function QuestionCard(props: Props) {
               >
                 {(["own", ...lengthViews] as const).map((each) => (
                   <option key={each} value={each}>
-                    {assign.unitsChoices[each]}
+                    {texts.unitsChoices[each]}
                   </option>
                 ))}
               </select>

@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { addressParts, rawFromAddress } from "../../lib/address.ts";
 import type { Question } from "../../lib/assign/definition.ts";
 import type { Worksheet } from "../../lib/worksheet.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { fieldId } from "../calculator/Fields.tsx";
 import { Fold } from "../calculator/Fold.tsx";
@@ -21,7 +22,7 @@ const queryOf = (link: string) => (/\?([^#]*)/.exec(link)?.[1] ?? link.replace(/
 
 type Taken = { readonly fixed: Readonly<Record<string, string>> } | { readonly problem: string };
 
-async function fixedFrom(link: string, sheet: Worksheet): Promise<Taken> {
+async function fixedFrom(link: string, sheet: Worksheet, texts: typeof assign): Promise<Taken> {
   let query = queryOf(link);
   if (new URLSearchParams(query).has(packedKey(sheet.id))) {
     const { PackedAddressError, unfolded } = await import("../packed.ts");
@@ -34,28 +35,29 @@ async function fixedFrom(link: string, sheet: Worksheet): Promise<Taken> {
   }
   const raw = rawFromAddress(sheet.id, sheet.inputs, new URLSearchParams(query));
   const unknown = Object.keys(raw).filter((key) => !Object.hasOwn(sheet.inputs, key));
-  if (unknown.length > 0) return { problem: assign.takeOverUnknown(unknown.join(", ").slice(0, 200)) };
-  if (Object.keys(raw).length === 0) return { problem: assign.takeOverNone(sheet.title) };
+  if (unknown.length > 0) return { problem: texts.takeOverUnknown(unknown.join(", ").slice(0, 200)) };
+  if (Object.keys(raw).length === 0) return { problem: texts.takeOverNone(sheet.title) };
   return { fixed: Object.fromEntries(addressParts(sheet.inputs, raw)) };
 }
 
 /** Fills the fixed values of a question from a link that was copied from its calculator or plan. */
 export function TakeOver({ instance, sheet, change }: Props) {
+  const texts = useTexts(assign);
   const [link, setLink] = useState("");
   const [said, setSaid] = useState({ problem: "", done: "" });
   const [plans, setPlans] = useState<readonly Kept[]>([]);
   const id = fieldId(instance, "take-over");
   const take = async (text: string) => {
     if (text.trim() === "") {
-      setSaid({ problem: assign.takeOverNothing, done: "" });
+      setSaid({ problem: texts.takeOverNothing, done: "" });
       return;
     }
-    const taken = await fixedFrom(text, sheet);
+    const taken = await fixedFrom(text, sheet, texts);
     if ("problem" in taken) {
       setSaid({ problem: taken.problem, done: "" });
       return;
     }
-    setSaid({ problem: "", done: assign.takeOverDone });
+    setSaid({ problem: "", done: texts.takeOverDone });
     // What the link says is fixed no longer varies; cells of its lists may.
     change((before) => ({
       ...before,
@@ -66,13 +68,13 @@ export function TakeOver({ instance, sheet, change }: Props) {
   return (
     <Fold
       class="overrides"
-      summary={assign.takeOver}
+      summary={texts.takeOver}
       onOpen={() => sheet.id === planId && setPlans(findKept(deviceStore(), planShelf).kept ?? [])}
     >
       {() => (
         <>
           <div class="field">
-            <label for={id}>{assign.takeOverLabel}</label>
+            <label for={id}>{texts.takeOverLabel}</label>
             <input
               id={id}
               type="text"
@@ -88,18 +90,18 @@ export function TakeOver({ instance, sheet, change }: Props) {
               {said.problem}
             </p>
             <p class="help" id={`${id}-help`}>
-              {assign.takeOverHelp(sheet.title)}
+              {texts.takeOverHelp(sheet.title)}
             </p>
           </div>
           <p class="assign-actions">
             <button type="button" onClick={() => void take(link)}>
-              {assign.takeOverButton}
+              {texts.takeOverButton}
             </button>
             <span role="status">{said.done}</span>
           </p>
           {plans.length > 0 && (
             <div class="field">
-              <label for={`${id}-plan`}>{assign.takeOverPlans}</label>
+              <label for={`${id}-plan`}>{texts.takeOverPlans}</label>
               <select
                 id={`${id}-plan`}
                 autocomplete="off"
@@ -110,7 +112,7 @@ export function TakeOver({ instance, sheet, change }: Props) {
                   if (plan) void take(plan.query);
                 }}
               >
-                <option value="">{assign.pickOne}</option>
+                <option value="">{texts.pickOne}</option>
                 {plans.map(({ name }, place) => (
                   <option key={name} value={place}>
                     {name}

@@ -3,6 +3,7 @@ import { isRange, type Variation } from "../../lib/assign/definition.ts";
 import type { Place } from "../../lib/assign/place.ts";
 import type { QuantityInput } from "../../lib/inputs.ts";
 import { fieldText } from "../../lib/quantity/format.ts";
+import { useTexts } from "../../texts/context.ts";
 import { assign } from "../../texts/en/assign.ts";
 import { type Form, fieldId, ListCell, Messages } from "../calculator/Fields.tsx";
 import { choicesText } from "./question-form.ts";
@@ -26,6 +27,7 @@ function Part({ name, children }: { name: string; children: ComponentChildren })
 }
 
 function Range({ form, place, variation }: Props) {
+  const texts = useTexts(assign);
   if (!isRange(variation) || place.input.kind !== "quantity") return null;
   const input: QuantityInput = place.input;
   const cell = (end: "from" | "to" | "step") => ({
@@ -37,14 +39,14 @@ function Range({ form, place, variation }: Props) {
   return (
     <>
       <div class="range-parts">
-        <Part name={assign.fromShort}>
-          <ListCell {...cell("from")} label={assign.from(place.label)} />
+        <Part name={texts.fromShort}>
+          <ListCell {...cell("from")} label={texts.from(place.label)} />
         </Part>
-        <Part name={assign.toShort}>
-          <ListCell {...cell("to")} label={assign.to(place.label)} />
+        <Part name={texts.toShort}>
+          <ListCell {...cell("to")} label={texts.to(place.label)} />
         </Part>
-        <Part name={assign.stepShort}>
-          <ListCell {...cell("step")} label={assign.step(place.label)} />
+        <Part name={texts.stepShort}>
+          <ListCell {...cell("step")} label={texts.step(place.label)} />
         </Part>
       </div>
       {(["from", "to", "step"] as const).map((end) => (
@@ -61,6 +63,7 @@ function Range({ form, place, variation }: Props) {
 
 /** Values of a number to choose from, as one text. */
 function Values({ form, place, variation }: Props) {
+  const texts = useTexts(assign);
   const { input } = place;
   if (isRange(variation) || input.kind !== "quantity") return null;
   const field = `varied.${place.path}.choices`;
@@ -70,7 +73,7 @@ function Values({ form, place, variation }: Props) {
   return (
     <>
       <label class="part-name" for={id}>
-        {assign.choices(place.label)}
+        {texts.choices(place.label)}
       </label>
       <input
         id={id}
@@ -84,7 +87,7 @@ function Values({ form, place, variation }: Props) {
         onBlur={() => form.leave()}
       />
       <p class="help" id={`${id}-help`}>
-        {assign.choicesHelp}
+        {texts.choicesHelp}
       </p>
       <Messages form={form} field={field} id={id} />
     </>
@@ -93,6 +96,7 @@ function Values({ form, place, variation }: Props) {
 
 /** Words to choose from. */
 function Words({ form, place, variation, change }: Props) {
+  const texts = useTexts(assign);
   const { input } = place;
   if (isRange(variation) || (input.kind !== "choice" && input.kind !== "material")) return null;
   const field = `varied.${place.path}.choices`;
@@ -106,7 +110,7 @@ function Words({ form, place, variation, change }: Props) {
   const all = [...options, ...strange.map((choice): [string, string] => [choice, choice])];
   return (
     <fieldset class="words" id={id}>
-      <legend>{assign.choices(place.label)}</legend>
+      <legend>{texts.choices(place.label)}</legend>
       <ul>
         {all.map(([key, words]) => (
           <li key={key}>

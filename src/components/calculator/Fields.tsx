@@ -7,7 +7,7 @@ import type { ParseContext } from "../../lib/quantity/parse.ts";
 import { unitOf } from "../../lib/quantity/units.ts";
 import { useLanguage, useTexts } from "../../texts/context.ts";
 import { calculator } from "../../texts/en/calculator.ts";
-import { given } from "../../texts/en/given.ts";
+import { given as givenTexts } from "../../texts/en/given.ts";
 import type { Language } from "../../texts/language.ts";
 import { TurnedAngle } from "../drawings/parts/TurnedAngle.tsx";
 import { fieldLook, rangeText } from "./texts.ts";
@@ -54,7 +54,7 @@ function described(id: string, parts: Readonly<Record<string, unknown>>): string
 
 export function Messages({ form, field, id }: { form: Form; field: string; id: string }) {
   const texts = useTexts(calculator);
-  const { mark } = useTexts(given);
+  const { mark } = useTexts(givenTexts);
   return (
     <>
       {form.fixed?.keys.includes(field) && (

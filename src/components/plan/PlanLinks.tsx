@@ -1,6 +1,7 @@
 import type { Fixed } from "../../lib/address.ts";
 import type { Raw } from "../../lib/inputs.ts";
 import { partInputs } from "../../lib/part/form.ts";
+import { useTexts } from "../../texts/context.ts";
 import { given } from "../../texts/en/given.ts";
 import { LazyLinkPanel } from "../links/LazyLinkPanel.tsx";
 import { owner } from "./last-plan.ts";
@@ -19,11 +20,12 @@ interface Props {
 
 /** The plan as a link, a frame or a code, with values fixed for students. */
 export function PlanLinks({ path, ...rest }: Props) {
+  const texts = useTexts(given);
   const root = path.replace(/(?:\/embed)?\/plan\/$/, "");
   return (
     <LazyLinkPanel
       owner={owner}
-      title={given.plan}
+      title={texts.plan}
       inputs={partInputs}
       root={root}
       embed={{ owner, inputs: partInputs, path: `${root}/embed/plan/`, height: frameHeight }}

@@ -5,7 +5,8 @@ import type { CutPlan } from "../../lib/sheet/cut-plan.ts";
 import { cutSteps } from "../../lib/sheet/cut-steps.ts";
 import type { SheetRequest } from "../../lib/sheet/form.ts";
 import { massOf, planRemarks, shearChecks } from "../../lib/sheet/shear-checks.ts";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet as sheetTexts } from "../../texts/en/sheet.ts";
 import { Fold } from "../calculator/Fold.tsx";
 import { BeforeYouStart, Checks, Entry, Remarks, Verdict } from "../plan/SheetParts.tsx";
 import { SheetTable, WriteHere } from "../plan/SheetTable.tsx";
@@ -31,7 +32,7 @@ interface Props {
 const percent = (share: number) => `${formatNumber(100 * share, 1)} %`;
 
 /** What a plan is judged by, in words. */
-export function measured({ measure }: CutPlan, value: number): string {
+export function measured({ measure }: CutPlan, value: number, texts: typeof sheetTexts): string {
   if (measure === "sheets") return texts.sheetCount(value);
   if (measure === "sheet-area") return `${formatNumber(value, 3)} m²`;
   if (measure === "piece-area") return `${formatNumber(value / 1e6, 3)} m²`;
@@ -39,10 +40,10 @@ export function measured({ measure }: CutPlan, value: number): string {
 }
 
 /** How good a plan is, in a sentence. */
-export function goodness(plan: CutPlan): string {
+export function goodness(plan: CutPlan, texts: typeof sheetTexts): string {
   const { proved, measure, found, bound, gap } = plan;
-  if (proved) return measure === "sheets" ? texts.proved.sheets(found) : texts.proved[measure](measured(plan, found));
-  return texts.within[measure](gapText(gap), measured(plan, bound));
+  if (proved) return measure === "sheets" ? texts.proved.sheets(found) : texts.proved[measure](measured(plan, found, texts));
+  return texts.within[measure](gapText(gap), measured(plan, bound, texts));
 }
 
 /** Never rounded to nothing: that would be proved. */
@@ -50,6 +51,7 @@ export const gapText = (gap: number) => (gap < 0.0005 ? "0.1 %" : `${formatNumbe
 
 /** A cutting plan to take to the shear: drawings, settings in order, what is left over. */
 export function CutResult({ plan, request, catalogue, view, words, cautions, verdict, isKept, onKeep }: Props) {
+  const texts = useTexts(sheetTexts);
   const { job, values } = request;
   const { shear } = catalogue.shop;
   const setting = (value: number) => formatQuantity(value, "length", view, "setting");

@@ -1,7 +1,8 @@
 import type { ComponentChildren } from "preact";
 import type { Part } from "../../lib/sheet/cut-order.ts";
 import type { Alike, CutStep } from "../../lib/sheet/cut-steps.ts";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet } from "../../texts/en/sheet.ts";
 import { box, SheetTable } from "../plan/SheetTable.tsx";
 import { idsText, letterOf } from "./letters.ts";
 
@@ -14,7 +15,7 @@ interface Props {
 }
 
 /** What the parts of a sheet are called in sentences. */
-export function partWords({ kind, id, piece = 0 }: Part, names: readonly string[]): string {
+export function partWords({ kind, id, piece = 0 }: Part, names: readonly string[], texts: typeof sheet): string {
   if (kind === "piece") return `${letterOf(piece)} ${names[piece] ?? ""}`.trim();
   if (kind === "trim") return texts.trimStrip(1);
   if (kind === "rest") return texts.offcut(id || "1");
@@ -23,6 +24,7 @@ export function partWords({ kind, id, piece = 0 }: Part, names: readonly string[
 
 /** The settings of the back stop for one sheet in order: what to put in, what falls behind the blade, what stays. */
 export function CutSteps({ title, steps, names, bare, unit }: Props) {
+  const texts = useTexts(sheet);
   const size = ({ width, length }: Part) => `${bare(width)} × ${bare(length)}`;
   const ids = (list: readonly string[]) => idsText(list, texts.to);
   const put = (plates: readonly Part[]) => {
@@ -38,7 +40,7 @@ export function CutSteps({ title, steps, names, bare, unit }: Props) {
       return (
         <>
           <strong>
-            {count > 1 && texts.ofEach(count)} {partWords(part, names)}
+            {count > 1 && texts.ofEach(count)} {partWords(part, names, texts)}
           </strong>
           , {size(part)}
         </>

@@ -1,5 +1,6 @@
 import type { Part, SheetCuts } from "../../lib/sheet/cut-order.ts";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet } from "../../texts/en/sheet.ts";
 import { SheetTable } from "../plan/SheetTable.tsx";
 import { partWords } from "./CutSteps.tsx";
 
@@ -12,8 +13,9 @@ interface Props {
 
 /** Stroke by stroke, for whoever wants to follow one part, and the places of all parts, for whoever marks out instead. */
 export function EveryStroke({ cuts, names, bare, unit }: Props) {
+  const texts = useTexts(sheet);
   const size = ({ width, length }: Part) => `${bare(width)} × ${bare(length)}`;
-  const words = (part: Part) => partWords(part, names);
+  const words = (part: Part) => partWords(part, names, texts);
   return (
     <>
       <SheetTable

@@ -3,7 +3,8 @@ import { cutLines } from "../../lib/sheet/cut-lines.ts";
 import type { Placed, SheetCuts } from "../../lib/sheet/cut-order.ts";
 import type { CutStep } from "../../lib/sheet/cut-steps.ts";
 import type { Sheet } from "../../lib/sheet/model.ts";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet } from "../../texts/en/sheet.ts";
 import { sizeText } from "../drawings/parts/sizes.ts";
 import { Arrowhead, Line, Paper, paperWidth, Size, spot } from "../figures/pen.tsx";
 import { letterOf } from "./letters.ts";
@@ -34,6 +35,7 @@ const short = (value: number) => Number(value.toFixed(2));
 
 /** One sheet with its pieces and strokes: its length, and with it the rolling direction, runs from left to right. */
 export function LayoutDrawing({ cuts, stock, trim, steps, names, title, view }: Props) {
+  const texts = useTexts(sheet);
   const scale = Math.min((paperWidth - room.left - room.right) / stock.length, tallest / stock.width);
   const [wide, high] = [stock.length * scale, stock.width * scale];
   const left = room.left + (paperWidth - room.left - room.right - wide) / 2;

@@ -1,6 +1,7 @@
 import type { Catalogue, MaterialId } from "../../lib/catalogue.ts";
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet } from "../../texts/en/sheet.ts";
 import type { KeptOffcut } from "./offcut-shelf.ts";
 import type { Offcuts } from "./use-offcuts.ts";
 
@@ -17,6 +18,7 @@ interface Props {
 
 /** Offcuts that were kept, to be used again or removed. */
 export function OffcutShelf({ shelf, catalogue, view, material, thickness, isUsed, onUse }: Props) {
+  const texts = useTexts(sheet);
   const bare = (value: number) => showQuantity(value, "length", view, "setting").number;
   const suits = (offcut: KeptOffcut) =>
     offcut.material === material &&

@@ -3,7 +3,8 @@ import type { Catalogue } from "../../lib/catalogue.ts";
 import type { RawRow } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { mostRows } from "../../lib/sheet/model.ts";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet } from "../../texts/en/sheet.ts";
 
 interface Props {
   readonly catalogue: Catalogue;
@@ -35,6 +36,7 @@ function keepDraft(text: string): void {
 
 /** A list to be pasted: good lines become pieces, bad ones stay with what is wrong with each. */
 export function PasteBox({ catalogue, view, rows, onTake }: Props) {
+  const texts = useTexts(sheet);
   const [text, setText] = useState("");
   const [said, setSaid] = useState("");
   const [problems, setProblems] = useState<readonly string[]>([]);

@@ -5,7 +5,8 @@ import type { Input, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
 import type { Placed } from "../../lib/sheet/cut-order.ts";
 import type { CutPlan } from "../../lib/sheet/cut-plan.ts";
 import { type SheetRequest, sheetInputs, sheetRequest } from "../../lib/sheet/form.ts";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet as sheetTexts } from "../../texts/en/sheet.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Field } from "../calculator/Fields.tsx";
 import { Given } from "../calculator/Given.tsx";
@@ -58,6 +59,7 @@ interface Props {
 
 /** Sheets and pieces as a form, the cutting plan beside it. */
 export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Props) {
+  const texts = useTexts(sheetTexts);
   const compute = useCallback(
     (raw: Raw): Outcome<SheetRequest> => {
       const { request, problems } = sheetRequest(raw, catalogue);
@@ -152,7 +154,7 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
   const bestSoFar = planned && fresh ? planned.plan : undefined;
   const working = state === "working" && !stale;
   const verdict = planned
-    ? `${state === "stopped" && fresh && !planned.plan.proved ? `${texts.stopped} ` : ""}${goodness(planned.plan)}`
+    ? `${state === "stopped" && fresh && !planned.plan.proved ? `${texts.stopped} ` : ""}${goodness(planned.plan, texts)}`
     : "";
 
   return (
@@ -246,8 +248,8 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
                   {texts.planning}: {texts.doing[doing] ?? texts.notYet}.{" "}
                   {bestSoFar &&
                     texts.bestSoFar(
-                      measured(bestSoFar, bestSoFar.found),
-                      measured(bestSoFar, bestSoFar.bound),
+                      measured(bestSoFar, bestSoFar.found, texts),
+                      measured(bestSoFar, bestSoFar.bound, texts),
                       gapText(bestSoFar.gap),
                     )}
                 </p>

@@ -1,7 +1,8 @@
 import { useState } from "preact/hooks";
 import type { Catalogue, StockSheet } from "../../lib/catalogue.ts";
 import { formatQuantity, type LengthView, showQuantity } from "../../lib/quantity/format.ts";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet as sheetTexts } from "../../texts/en/sheet.ts";
 
 interface Props {
   readonly catalogue: Catalogue;
@@ -12,6 +13,7 @@ interface Props {
 
 /** The sheets this shop has in stock, to be taken into the form. */
 export function StockPicker({ catalogue, view, onTake, onAdd }: Props) {
+  const texts = useTexts(sheetTexts);
   const { stock } = catalogue.shop;
   const [chosen, setChosen] = useState(0);
   const bare = (value: number) => showQuantity(value, "length", view).number;

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
-import { sheet as texts } from "../../texts/en/sheet.ts";
+import { useTexts } from "../../texts/context.ts";
+import { sheet } from "../../texts/en/sheet.ts";
 import { deviceStore } from "../shop/shelf.ts";
 import { findOffcuts, type KeptOffcut, keepOffcuts, offcutShelf } from "./offcut-shelf.ts";
 
@@ -13,6 +14,7 @@ export interface Offcuts {
 
 /** The offcuts kept on this device. */
 export function useOffcuts(): Offcuts {
+  const texts = useTexts(sheet);
   const [offcuts, setOffcuts] = useState<readonly KeptOffcut[]>([]);
   const [trouble, setTrouble] = useState("");
   const read = () => {

@@ -3,7 +3,7 @@ import type { Catalogue } from "../../lib/catalogue.ts";
 import { fileOf, filledFrom, type ShopFile, shopInputs } from "../../lib/shop/form.ts";
 import { readShop } from "../../lib/shop/read-shop.ts";
 import { gaugeReader } from "../../lib/stock/gauge.ts";
-import { shop } from "../../texts/en/shop.ts";
+import type { shop } from "../../texts/en/shop.ts";
 
 /** Reads a shop's file that somebody chose. The parser of YAML is large: this comes only when a file is opened. */
 
@@ -31,7 +31,7 @@ export function readShopText(
   name: string,
   text: string,
   catalogue: Pick<Catalogue, "materials" | "gaugeSystems" | "shop">,
-  { device: texts } = shop,
+  { device: texts }: Pick<typeof shop, "device">,
 ): OpenedShop {
   if (text.length > longest) return { filled: [], faults: [texts.tooLong(text.length, longest)] };
   const faultLine = ({ line, path, message }: Fault) => texts.fault(line, path, message);

@@ -4,6 +4,7 @@ import { type AskedAnswer, type OwnQuestion, viewOf } from "../../lib/assign/own
 import { toleranceText } from "../../lib/assign/tolerance.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { phraseText } from "../../lib/quantity/phrase.ts";
+import { useTexts } from "../../texts/context.ts";
 import { task } from "../../texts/en/task.ts";
 import { entryText } from "./answers.ts";
 import type { KeptAnswer, TypedText } from "./task-shelf.ts";
@@ -21,13 +22,14 @@ interface Props {
   onType(typed: TypedText): void;
 }
 
-function wrongWords(tries: number): string {
-  if (tries < 2) return task.wrong;
-  return tries === 2 ? task.wrongAgain : task.wrongStuck;
+function wrongWords(tries: number, texts: typeof task): string {
+  if (tries < 2) return texts.wrong;
+  return tries === 2 ? texts.wrongAgain : texts.wrongStuck;
 }
 
 /** One answer: a field, what was said about it, and how often it was tried. */
 export function AnswerField({ own, asked, kept, view, verdict, problem, predicting, onType }: Props) {
+  const texts = useTexts(task);
   const { typed, predicted, tries } = kept;
   const { output, right, tolerance } = asked;
   const id = `answer-${own.number}-${asked.key}`;
@@ -47,7 +49,7 @@ export function AnswerField({ own, asked, kept, view, verdict, problem, predicti
   return (
     <div class={`field task-answer${isRight ? " is-right" : ""}`}>
       <label for={id}>
-        {predicting ? task.predictLabel(output.label) : output.label}
+        {predicting ? texts.predictLabel(output.label) : output.label}
         {name}
       </label>
       <div class="entry">
@@ -69,18 +71,19 @@ export function AnswerField({ own, asked, kept, view, verdict, problem, predicti
       </div>
       <p class={isRight ? "verdict good" : "verdict"} id={`${id}-said`} role="status">
         {problem}
-        {!problem && verdict?.kind === "right" && <strong>{verdict.within ? task.rightWithin(within) : task.right}</strong>}
+        {!problem && verdict?.kind === "right" && <strong>{verdict.within ? texts.rightWithin(within) : texts.right}</strong>}
         {!problem && verdict?.kind === "slip" && (
           <>
-            <strong>{task.slip}</strong> {phraseText(verdict.phrase, shown)}
+            <strong>{texts.slip}</strong> {phraseText(verdict.phrase, shown)}
           </>
         )}
-        {!problem && verdict?.kind === "wrong" && wrongWords(tries)}
+        {!problem && verdict?.kind === "wrong" && wrongWords(tries, texts)}
       </p>
       <p class="help" id={`${id}-help`}>
-        {!predicting && (predicted ? `${task.predicted(entryText(predicted, own, asked))} ` : "")}
-        {!predicting && tries > 0 && `${task.tries(tries)}. `}
-        {!isRight && (unit === "" ? task.answerPlain : task.answerUnit(unit))} {!isRight && !predicting && task.tolerance(within)}
+        {!predicting && (predicted ? `${texts.predicted(entryText(predicted, own, asked))} ` : "")}
+        {!predicting && tries > 0 && `${texts.tries(tries)}. `}
+        {!isRight && (unit === "" ? texts.answerPlain : texts.answerUnit(unit))}{" "}
+        {!isRight && !predicting && texts.tolerance(within)}
       </p>
     </div>
   );

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
-import { task as words } from "../../texts/en/task.ts";
+import { useTexts } from "../../texts/context.ts";
+import { task } from "../../texts/en/task.ts";
 import type { Trouble } from "../shop/shelf.ts";
 
 interface Props {
@@ -9,10 +10,10 @@ interface Props {
   forget(): void;
 }
 
-const troubles = { newer: words.keptNewer, unreadable: words.keptUnreadable } as const;
-
 /** What this device keeps, and how to be rid of it. */
 export function Kept({ trouble, kept, forget }: Props) {
+  const words = useTexts(task);
+  const troubles = { newer: words.keptNewer, unreadable: words.keptUnreadable };
   const [asking, setAsking] = useState(false);
   return (
     <section class="task-kept not-on-paper" aria-labelledby="task-kept">
@@ -42,6 +43,7 @@ export function Kept({ trouble, kept, forget }: Props) {
 
 /** Says that nothing is kept; a frame in a page of another site is often refused what a tab is given. */
 export function NotKept() {
+  const words = useTexts(task);
   return (
     <p class="message not-on-paper" role="status">
       {words.keptOff}{" "}

@@ -1,8 +1,10 @@
-import { task as words } from "../../texts/en/task.ts";
+import { useTexts } from "../../texts/context.ts";
+import { task } from "../../texts/en/task.ts";
 import { OpenAssignment } from "./OpenAssignment.tsx";
 
 /** The page without a usable assignment in its address: what it is for, or what is wrong with the link. */
 export function NoTask({ damage }: { readonly damage?: string }) {
+  const words = useTexts(task);
   return (
     <>
       {damage === undefined ? (

@@ -1,13 +1,15 @@
 import { useState } from "preact/hooks";
+import { useTexts } from "../../texts/context.ts";
 import { task } from "../../texts/en/task.ts";
 import { addressOn, openText } from "./open-assignment.ts";
 
 /** Opens an assignment on this page from a link or a file: it is put into the address, so that a reload keeps it. */
 export function OpenAssignment({ label }: { readonly label: string }) {
+  const texts = useTexts(task);
   const [link, setLink] = useState("");
   const [message, setMessage] = useState("");
   const open = async (text: string, name?: string) => {
-    const opened = await openText(text, name);
+    const opened = await openText(text, texts, name);
     if ("problem" in opened) setMessage(opened.problem);
     else location.assign(await addressOn(location.pathname, opened.assignment));
   };
@@ -17,7 +19,7 @@ export function OpenAssignment({ label }: { readonly label: string }) {
     try {
       await open(await file.text(), file.name);
     } catch {
-      setMessage(task.openUnread);
+      setMessage(texts.openUnread);
     }
     input.value = "";
   };
@@ -35,10 +37,10 @@ export function OpenAssignment({ label }: { readonly label: string }) {
       <div class="actions">
         {/* No submit button: pressed before the page is awake it would load the page anew. */}
         <button type="button" class="button first" onClick={() => void open(link)}>
-          {task.openButton}
+          {texts.openButton}
         </button>
         <label class="button open-file">
-          {task.openFile}
+          {texts.openFile}
           <input type="file" accept=".json,application/json" onChange={(event) => void openFile(event.currentTarget)} />
         </label>
       </div>

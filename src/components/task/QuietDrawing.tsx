@@ -3,6 +3,7 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import type { OwnQuestion } from "../../lib/assign/own-question.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import { runWorksheet } from "../../lib/worksheet.ts";
+import { useTexts } from "../../texts/context.ts";
 import { task } from "../../texts/en/task.ts";
 import type { Sheets } from "./load-sheets.ts";
 import { quietTexts } from "./quiet-drawing.ts";
@@ -15,6 +16,7 @@ interface Props {
 
 /** The drawing of the calculator with the student's numbers, without those that are asked for. */
 export function QuietDrawing({ own, sheets, view }: Props) {
+  const texts = useTexts(task);
   const place = useRef<HTMLDivElement>(null);
   const Drawing = sheets.drawingOf(own.sheet.id);
   useLayoutEffect(() => {
@@ -38,13 +40,13 @@ export function QuietDrawing({ own, sheets, view }: Props) {
     nodes.forEach((node, index) => {
       node.data = quiet[index] ?? "";
     });
-    for (const words of aside.querySelectorAll("desc")) words.textContent = task.drawingNote;
+    for (const words of aside.querySelectorAll("desc")) words.textContent = texts.drawingNote;
     current.replaceChildren(...aside.childNodes);
   }, [Drawing, own, sheets, view]);
   return Drawing ? (
     <figure class="task-drawing not-on-paper">
       <div class="answer" ref={place} />
-      <figcaption class="help">{task.drawingNote}</figcaption>
+      <figcaption class="help">{texts.drawingNote}</figcaption>
     </figure>
   ) : null;
 }

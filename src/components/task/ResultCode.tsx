@@ -1,6 +1,7 @@
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { resultCode } from "../../lib/assign/result-code.ts";
-import { task as words } from "../../texts/en/task.ts";
+import { useTexts } from "../../texts/context.ts";
+import { task } from "../../texts/en/task.ts";
 import { CopyButton } from "../calculator/CopyButton.tsx";
 import { Fold } from "../calculator/Fold.tsx";
 import { CodePicture } from "../scan-code/CodePicture.tsx";
@@ -15,12 +16,14 @@ interface Props {
 
 /** The code on a screen, for the instructor's phone. */
 function Scan({ text }: { readonly text: string }) {
+  const words = useTexts(task);
   const code = useCode(text);
   return code && code !== "none" ? <CodePicture class="task-scan" code={code} label={words.scanLabel} /> : null;
 }
 
 /** What a student hands in. */
 export function ResultCode({ assignment, student, standing }: Props) {
+  const words = useTexts(task);
   const { results, right, asked } = standing;
   const code = resultCode(assignment, student, results);
   const shown = (

@@ -1,7 +1,8 @@
 import { useState } from "preact/hooks";
 import { checkId } from "../../lib/assign/own-numbers.ts";
 import { InputError } from "../../lib/input-error.ts";
-import { task as words } from "../../texts/en/task.ts";
+import { useTexts } from "../../texts/context.ts";
+import { task } from "../../texts/en/task.ts";
 
 interface Props {
   /** The id this device knows already. */
@@ -13,6 +14,7 @@ interface Props {
 
 /** Asks for the id that decides the numbers. */
 export function StudentForm({ first, keeps, choose }: Props) {
+  const words = useTexts(task);
   const [id, setId] = useState(first);
   const [problem, setProblem] = useState("");
   const submit = () => {

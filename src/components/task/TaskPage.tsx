@@ -2,7 +2,8 @@ import { useMemo, useState } from "preact/hooks";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { type OwnQuestion, ownQuestions } from "../../lib/assign/own-question.ts";
 import { InputError } from "../../lib/input-error.ts";
-import { task as words } from "../../texts/en/task.ts";
+import { useTexts } from "../../texts/context.ts";
+import { task as taskTexts } from "../../texts/en/task.ts";
 import { deviceStore } from "../shop/shelf.ts";
 import { useUnits } from "../use-units.ts";
 import { standing } from "./answers.ts";
@@ -31,6 +32,7 @@ function questionsOf(assignment: Assignment, student: string, sheets: Sheets): r
 
 /** An assignment as a student works on it. What is typed is kept on the device with every stroke. */
 export function TaskPage({ assignment, sheets, root, explained }: Props) {
+  const words = useTexts(taskTexts);
   const mark = useMemo(() => taskMark(assignment), [assignment]);
   const [found] = useState(() => findTasks(deviceStore()));
   const tasks = found.kept?.tasks ?? [];

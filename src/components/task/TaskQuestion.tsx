@@ -4,7 +4,8 @@ import { type AskedAnswer, type OwnQuestion, viewOf } from "../../lib/assign/own
 import type { QuestionResult } from "../../lib/assign/result-code.ts";
 import { taskText } from "../../lib/assign/task-text.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
-import { task as words } from "../../texts/en/task.ts";
+import { useTexts } from "../../texts/context.ts";
+import { task as taskTexts } from "../../texts/en/task.ts";
 import { AnswerField } from "./AnswerField.tsx";
 import { answerKey, keptAnswer, verdictOn } from "./answers.ts";
 import { planId, type Sheets } from "./load-sheets.ts";
@@ -29,6 +30,7 @@ interface Props {
 
 /** One question: what is given, the answers, and the working once it is earned. */
 export function TaskQuestion({ own, result, sheets, task, view, root, explained, change }: Props) {
+  const words = useTexts(taskTexts);
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const [empty, setEmpty] = useState(false);
   const { number, question, sheet, given, asked, answer } = own;

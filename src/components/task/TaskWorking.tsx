@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Step } from "../../lib/worksheet.ts";
-import { useLanguage } from "../../texts/context.ts";
+import { useLanguage, useTexts } from "../../texts/context.ts";
 import { task } from "../../texts/en/task.ts";
 import { loadWhenOpened, showWorking } from "../calculator/working.ts";
 
@@ -17,6 +17,7 @@ interface Props {
  * made by hand.
  */
 export function TaskWorking({ page, steps, withNumbers }: Props) {
+  const texts = useTexts(task);
   const language = useLanguage();
   const place = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
@@ -24,9 +25,9 @@ export function TaskWorking({ page, steps, withNumbers }: Props) {
     details.className = "calculator-part task-working";
     details.dataset.from = page;
     const link = document.createElement("a");
-    Object.assign(link, { href: page, target: "_blank", rel: "noopener", textContent: task.workingPage });
+    Object.assign(link, { href: page, target: "_blank", rel: "noopener", textContent: texts.workingPage });
     const instead = document.createElement("p");
-    instead.append(`${task.workingElsewhere} `, link, ".");
+    instead.append(`${texts.workingElsewhere} `, link, ".");
     details.append(document.createElement("summary"), instead);
     place.current?.replaceChildren(details);
     showWorking(details, steps, language);
@@ -36,7 +37,7 @@ export function TaskWorking({ page, steps, withNumbers }: Props) {
     const details = place.current?.querySelector("details");
     const [summary] = details?.children ?? [];
     if (!details || !summary) return;
-    summary.textContent = withNumbers ? task.working : task.formulas;
+    summary.textContent = withNumbers ? texts.working : texts.formulas;
     details.classList.toggle("letters-only", !withNumbers);
     if (withNumbers) details.open = true;
   }, [page, steps, language, withNumbers]);

@@ -3,7 +3,7 @@ import { assignOwner } from "../../lib/assign/assign-owner.ts";
 import type { Assignment } from "../../lib/assign/definition.ts";
 import { readAssignment } from "../../lib/assign/file.ts";
 import { InputError } from "../../lib/input-error.ts";
-import { task } from "../../texts/en/task.ts";
+import type { task } from "../../texts/en/task.ts";
 import { heldAssignment } from "../assign/held-assignment.ts";
 
 /** Where an assignment may come from beside the address of the page: a pasted link, a file. Browser only. */
@@ -12,15 +12,15 @@ import { heldAssignment } from "../assign/held-assignment.ts";
 export type Opened = { readonly assignment: Assignment } | { readonly problem: string };
 
 /** What a pasted text or a file holds: a link, its query alone, or an assignment file. */
-export async function openText(text: string, name?: string): Promise<Opened> {
+export async function openText(text: string, texts: typeof task, name?: string): Promise<Opened> {
   const written = text.trim();
-  const named = (problem: string) => ({ problem: name === undefined ? problem : task.openProblem(name, problem) });
+  const named = (problem: string) => ({ problem: name === undefined ? problem : texts.openProblem(name, problem) });
   if (written.startsWith("{") || name !== undefined) {
     let json: unknown;
     try {
       json = JSON.parse(written);
     } catch {
-      return { problem: task.openNoJson(name ?? task.openText) };
+      return { problem: texts.openNoJson(name ?? texts.openText) };
     }
     try {
       return { assignment: readAssignment(json) };
@@ -33,7 +33,7 @@ export async function openText(text: string, name?: string): Promise<Opened> {
   const joined = written.replace(/\s+/g, "").replaceAll("&amp;", "&");
   const query = /(?:[?&]|^)(assign\..*?)(?:#.*)?$/.exec(joined)?.[1];
   const { assignment, damage } = query === undefined ? {} : await heldAssignment(query);
-  return assignment ? { assignment } : { problem: damage ?? task.openNothing };
+  return assignment ? { assignment } : { problem: damage ?? texts.openNothing };
 }
 
 /** The address of an assignment on a page of this site. */

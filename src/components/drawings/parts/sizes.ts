@@ -8,7 +8,7 @@ export function sizeText(value: number, view: LengthView): string {
   return view === "mm" ? number.replace(/\.?0+$/, "") : number;
 }
 
-export function unitNote(view: LengthView, texts = drawings): string {
+function unitNote(view: LengthView, texts: typeof drawings): string {
   return view === "mm" ? texts.sizesInMm : texts.sizesInInches;
 }
 
