@@ -3,10 +3,9 @@ import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { Raw } from "../../lib/inputs.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
-import { phraseText } from "../../lib/quantity/phrase.ts";
 import type { MachineId } from "../../lib/shop/machine-cautions.ts";
 import { type Answer, runWorksheet, type Worksheet } from "../../lib/worksheet.ts";
-import { useTexts } from "../../texts/context.ts";
+import { useLanguage, useTexts } from "../../texts/context.ts";
 import { display } from "../../texts/en/display.ts";
 import { lookOf } from "../calculator/Answer.tsx";
 import { contextOf, fieldLook, rangeText, storedText } from "../calculator/texts.ts";
@@ -67,16 +66,17 @@ function Answers({
   answer: Answer;
   view: LengthView;
 }) {
+  const language = useLanguage();
   const texts = useTexts(display);
   return (
     <dl class="answers">
       {shows.map((key) => {
         const output = sheet.outputs[key];
         if (!output) throw new Error(`${sheet.id} has no output ${key}`);
-        const { number, unit, off } = lookOf({ sheet, answer, view }, output, answer.outputs[key]);
+        const { number, unit, off } = lookOf({ sheet, answer, view }, output, answer.outputs[key], language);
         return (
           <div key={key} class={output.kind === "text" || number.length > longest ? "long" : undefined}>
-            <dt>{output.label}</dt>
+            <dt>{language.say(output.label)}</dt>
             <dd>
               {number}
               {unit && <span class="answer-unit">{unit === "°" ? unit : ` ${unit}`}</span>}
@@ -90,6 +90,8 @@ function Answers({
 }
 
 function Live({ id, catalogue, view, site, raw: typed, change, sheet }: CalculateProps & { readonly sheet: Worksheet }) {
+  const language = useLanguage();
+  const { say } = language;
   const texts = useTexts(display);
   const { fields, shows, start } = machines[id];
   const { inputs } = sheet;
@@ -109,11 +111,11 @@ function Live({ id, catalogue, view, site, raw: typed, change, sheet }: Calculat
   const lookAt = (field: string) => {
     const input = inputOf(inputs, field);
     if (input.kind !== "quantity") throw new Error(`${field} is no quantity`);
-    return fieldLook(textOf(inputs, raw, field), field === at ? draft : undefined, input.quantity, view, context);
+    return fieldLook(textOf(inputs, raw, field), field === at ? draft : undefined, input.quantity, view, context, language);
   };
   const labelOf = (field: string) => {
     const [, row] = field.split(".");
-    return row === undefined ? inputOf(inputs, field).label : (texts.legs[Number(row)] ?? field);
+    return row === undefined ? say(inputOf(inputs, field).label) : (texts.legs[Number(row)] ?? field);
   };
 
   const select = (field: string) => {
@@ -130,12 +132,13 @@ function Live({ id, catalogue, view, site, raw: typed, change, sheet }: Calculat
     setTyping(true);
     clearTimeout(timer.current);
     timer.current = setTimeout(() => setTyping(false), patience);
-    change(withText(inputs, raw, at, storedText(text, input.quantity, view, context)));
+    change(withText(inputs, raw, at, storedText(text, input.quantity, view, context, language)));
   };
   const pressed = (key: PadKey) => {
     if (at === "") return;
-    const next = press({ text: lookAt(at).text, fresh }, key);
-    if (!next.fresh) put(next.text);
+    // The pad writes decimal points.
+    const next = press({ text: lookAt(at).text.replace(",", "."), fresh }, key);
+    if (!next.fresh) put(next.text.replace(".", texts.point));
   };
   const next = () => {
     const field = numbers[(numbers.indexOf(at) + 1) % numbers.length];
@@ -169,10 +172,14 @@ function Live({ id, catalogue, view, site, raw: typed, change, sheet }: Calculat
     return () => document.removeEventListener("keydown", onKey);
   }, []);
 
-  const metals = Object.fromEntries(Object.values(catalogue.materials).map(({ id: metal, name }) => [metal, shortName(name)]));
+  const metals = Object.fromEntries(
+    Object.values(catalogue.materials).map(({ id: metal, name }) => [metal, shortName(say(name))]),
+  );
   const optionsOf = (field: string) => {
     const input = inputOf(inputs, field);
-    return input.kind === "choice" ? input.choices : metals;
+    return input.kind === "choice"
+      ? Object.fromEntries(Object.entries(input.choices).map(([key, words]) => [key, say(words)]))
+      : metals;
   };
   const pick = (field: string, key: string) => {
     change(withText(inputs, raw, field, key));
@@ -199,11 +206,11 @@ function Live({ id, catalogue, view, site, raw: typed, change, sheet }: Calculat
   const others = otherInputs(sheet, fields, raw).map((key) => {
     const input = inputOf(inputs, key);
     const text = textOf(inputs, raw, key);
-    if (text === "") return `${input.label} ${"whenEmpty" in input ? input.whenEmpty : ""}`;
-    if (input.kind === "choice") return `${input.label} ${input.choices[text] ?? text}`;
-    if (input.kind !== "quantity") return `${input.label} ${text}`;
-    const { text: digits, unit } = fieldLook(text, undefined, input.quantity, view, context);
-    return `${input.label} ${digits}${unit === "" || unit === "°" ? unit : ` ${unit}`}`;
+    if (text === "") return `${say(input.label)} ${"whenEmpty" in input && input.whenEmpty ? say(input.whenEmpty) : ""}`;
+    if (input.kind === "choice") return `${say(input.label)} ${say(input.choices[text] ?? text)}`;
+    if (input.kind !== "quantity") return `${say(input.label)} ${text}`;
+    const { text: digits, unit } = fieldLook(text, undefined, input.quantity, view, context, language);
+    return `${say(input.label)} ${digits}${unit === "" || unit === "°" ? unit : ` ${unit}`}`;
   });
   return (
     <div class={`calculate${numbers.length > 0 ? "" : " unnumbered"}`}>
@@ -254,14 +261,15 @@ function Live({ id, catalogue, view, site, raw: typed, change, sheet }: Calculat
         </div>
         <div class="outcome" aria-live="polite">
           {answer && <Answers shows={shows} sheet={sheet} answer={answer} view={view} />}
-          {!answer && (typing ? <p class="waiting">{texts.waiting}</p> : <p class="problem">{problem?.text(view)}</p>)}
+          {!answer &&
+            (typing ? <p class="waiting">{texts.waiting}</p> : <p class="problem">{problem && say(problem.phrase, view)}</p>)}
         </div>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
-        <section class="remarks" tabIndex={0} aria-label={sheet.title}>
+        <section class="remarks" tabIndex={0} aria-label={say(sheet.title)}>
           {answer?.remarks.map(({ level, phrase }) => (
-            <p key={phraseText(phrase, view)} class={level}>
+            <p key={say(phrase, view)} class={level}>
               {level === "caution" && <strong>{texts.caution} </strong>}
-              {phraseText(phrase, view)}
+              {say(phrase, view)}
             </p>
           ))}
           {others.length > 0 && (
@@ -271,7 +279,7 @@ function Live({ id, catalogue, view, site, raw: typed, change, sheet }: Calculat
           )}
           {selected?.kind === "quantity" && (
             <p>
-              {labelOf(at)}: {rangeText(selected, view)}.
+              {labelOf(at)}: {rangeText(selected, view, language)}.
             </p>
           )}
         </section>

@@ -68,7 +68,7 @@ export function Pad({ isLength, takesGauge, hasNext, press, next }: Props) {
       {over(5)}
       {digit(0)}
       <button type="button" class="key digit" onPointerDown={stay} onClick={() => press({ kind: "point" })}>
-        .
+        {texts.point}
       </button>
       <button
         type="button"

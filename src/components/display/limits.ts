@@ -5,6 +5,8 @@ import type { Quantity } from "../../lib/quantity/units.ts";
 import { carriedRatings } from "../../lib/shop/carry-over.ts";
 import type { MachineId } from "../../lib/shop/machine-cautions.ts";
 import { display } from "../../texts/en/display.ts";
+import { english } from "../../texts/english.ts";
+import type { Language } from "../../texts/language.ts";
 import { shortName } from "./words.ts";
 
 export interface Limit {
@@ -32,15 +34,16 @@ export function limitsOf(
   id: MachineId,
   { materials, shop, markingMethods }: Data,
   view: LengthView,
-  { limits: words } = display,
+  language: Language = english,
 ): Limit[] {
+  const { limits: words } = language.texts(display);
   const most = (value: number) => trimmed(phraseText([atMost(value)], view));
   const least = (value: number) => trimmed(phraseText([atLeast(value)], view));
   /** A sheet's thickness is no sixty-fourth of an inch. */
   const sheet = (value: number) => trimmed(phraseText([atMost(value)], view === "fraction" ? "inch" : view));
   const fine = (value: number) => trimmed(formatQuantity(value, "length", view === "fraction" ? "inch" : view, "setting"));
   const plain = (value: number, quantity: Quantity) => trimmed(formatQuantity(value, quantity));
-  const name = (material: MaterialId) => shortName(materials[material].name);
+  const name = (material: MaterialId) => shortName(language.say(materials[material].name));
   /** One unit at the end is enough. */
   const range = (from: string, to: string) => {
     const unit = /[^\d.,/–-]+$/.exec(to)?.[0] ?? "";
@@ -59,7 +62,10 @@ export function limitsOf(
   };
   switch (id) {
     case "marking":
-      return Object.values(markingMethods).map((method) => ({ label: method.name, value: words.around(fine(method.error)) }));
+      return Object.values(markingMethods).map((method) => ({
+        label: language.say(method.name),
+        value: words.around(fine(method.error)),
+      }));
     case "shear":
       return [
         ...rated("shear"),
@@ -114,7 +120,7 @@ export function limitsOf(
     case "furnace":
       return shop.furnaces.slice(0, 2).flatMap((furnace) => [
         {
-          label: shop.furnaces.length > 1 ? `${furnace.name}: ${words.hottest}` : words.hottest,
+          label: shop.furnaces.length > 1 ? `${language.say(furnace.name)}: ${words.hottest}` : words.hottest,
           value: plain(furnace.hottest, "temperature"),
         },
         { label: words.strays, value: words.around(`${furnace.control} °C`) },
@@ -133,16 +139,17 @@ export function limitsOf(
 const bare = (text: string) => text.replace(/\s.*$/, "");
 
 /** What stands below the limits, in smaller letters. */
-export function notesOf(id: MachineId, { materials, shop }: Data, texts = display): string[] {
+export function notesOf(id: MachineId, { materials, shop }: Data, language: Language): string[] {
+  const texts = language.texts(display);
   if (id === "marking") return [texts.methodsFrom];
   const section = id === "furnace" ? undefined : shop[id];
-  const own = section?.name ?? shop.furnaces.map(({ name }) => name).join(", ");
+  const own = section ? language.say(section.name) : shop.furnaces.map(({ name }) => language.say(name)).join(", ");
   const notes = [`${own}. ${texts.plateFirst}`];
   if (id === "brake" || id === "shear" || id === "cornerCutter" || id === "rolls") {
     const hardest = hardestInStock({ materials, shop }, id);
     const { material, thickness } = shop[id].rating;
     if (hardest && hardest.material !== material && hardest.thickness < thickness)
-      notes.push(texts.carried(shortName(materials[hardest.material].name)));
+      notes.push(texts.carried(shortName(language.say(materials[hardest.material].name))));
   }
   return notes;
 }

@@ -1,7 +1,7 @@
 import type { Catalogue } from "../../lib/catalogue.ts";
 import type { LengthView } from "../../lib/quantity/format.ts";
 import type { MachineId } from "../../lib/shop/machine-cautions.ts";
-import { useTexts } from "../../texts/context.ts";
+import { useLanguage, useTexts } from "../../texts/context.ts";
 import { display } from "../../texts/en/display.ts";
 import { cardsOf } from "./cards.ts";
 import type { Cautioned, Facts } from "./Display.tsx";
@@ -10,12 +10,13 @@ import { type Limit, limitsOf, notesOf } from "./limits.ts";
 /** What is shown from the catalogue: limits of a machine, and the cards of the screen at rest. */
 
 function Lines({ lines }: { readonly lines: readonly Limit[] }) {
+  const { digits } = useLanguage();
   return (
     <dl class="lines">
       {lines.map(({ label, value }) => (
         <div key={label}>
-          <dt>{label}</dt>
-          <dd>{value}</dd>
+          <dt>{digits(label)}</dt>
+          <dd>{digits(value)}</dd>
         </div>
       ))}
     </dl>
@@ -31,16 +32,17 @@ interface LimitsProps {
 }
 
 export function Limits({ id, facts, view, warning, toCautions }: LimitsProps) {
+  const language = useLanguage();
   const texts = useTexts(display);
   const { catalogue, changed, unusable } = facts;
   const notes = [
-    ...notesOf(id, catalogue, texts),
+    ...notesOf(id, catalogue, language),
     ...(changed && id !== "marking" ? [texts.deviceShop(changed)] : []),
     ...(unusable && id !== "marking" ? [texts.deviceShopUnusable] : []),
   ];
   return (
     <div class="limits">
-      <Lines lines={limitsOf(id, catalogue, view, texts)} />
+      <Lines lines={limitsOf(id, catalogue, view, language)} />
       <p class="note">{notes.join(" ")}</p>
       <button type="button" class="warning" onClick={toCautions}>
         {warning}
@@ -60,8 +62,9 @@ interface RestProps {
 }
 
 export function Rest({ card, catalogue, cautions, view }: RestProps) {
+  const language = useLanguage();
   const texts = useTexts(display);
-  const cards = cardsOf(catalogue, cautions, view, texts);
+  const cards = cardsOf(catalogue, cautions, view, language);
   const one = cards[card % cards.length];
   if (!one) return null;
   // Places and cards have no common round: the same card comes back somewhere else.

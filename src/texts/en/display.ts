@@ -17,6 +17,8 @@ export const display = {
   tabs: { limits: "Limits", cautions: "Cautions", number: "Calculate" },
   tabsName: "What to show",
   unitsNow: (short: string, now: string, next: string) => `${short}: lengths are in ${now}; touch for ${next}`,
+  inEnglish: "This calculator is in English only.",
+  otherLanguage: (name: string) => `${name}: this screen in another language`,
 
   limits: {
     ratedOver: "over a length of",
@@ -63,6 +65,8 @@ export const display = {
   choose: (label: string) => `${label}: choose`,
   close: "Close",
   pad: "Number pad",
+  /** The decimal sign. */
+  point: ".",
   and: "and",
   andLong: "and, between whole inches and their fraction",
   over: (denominator: number) => `/${denominator}`,
