@@ -9,7 +9,7 @@ import { pageIn } from "./page-in.ts";
 const worksheetsIn: Readonly<Record<Exclude<LanguageCode, "en">, readonly string[]>> = { es: worksheetsInSpanish };
 
 /** Pages that are no Markdown and may be translated. */
-const written = ["/", "/safety/"];
+const written = ["/", "/safety/", "/display/"];
 
 /** Pages in Markdown, by their files: `bending/index.mdx` is `/bending/`. */
 function markdownPages(code: LanguageCode): string[] {

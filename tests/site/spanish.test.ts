@@ -1,11 +1,12 @@
 import type { Page } from "playwright-core";
 import { describe, inject } from "vitest";
+import { sidewaysOverflow } from "../../scripts/browser/layout.ts";
 import { inBrowser } from "../../src/texts/es/areas.ts";
 import { atBuild } from "../../src/texts/es/build-areas.ts";
 import { cautions } from "../../src/texts/es/library/cautions.ts";
 import { library } from "../../src/texts/es/library.ts";
 import { worksheetsInSpanish } from "../../src/texts/es/worksheets.ts";
-import { expect, test } from "./harness.ts";
+import { expect, screenshot, test } from "./harness.ts";
 
 /** The pages in Spanish, as somebody who reads Spanish meets them. */
 const base = inject("base").replace(/\/$/, "");
@@ -147,6 +148,86 @@ describe("a calculator in Spanish", () => {
     await page.locator("a[data-language]").click();
     await page.waitForURL(/\/es\/bending\/\?.*bend-length\.thickness=2\.5mm/);
     await expect.poll(() => page.locator(thickness).inputValue()).toBe("2,5");
+  });
+});
+
+describe("the shop's screen in Spanish", () => {
+  const screenHeight = 1080;
+  const places = ["Mesa de trazado", "Cizalla", "Escantonadora", "Sierra de cinta", "Punzonadora"];
+  const more = ["Plegadora", "Cilindradora", "Punteadora", "Horno"];
+  const plain = (text: string | null) => (text ?? "").replaceAll("\u00ad", "");
+  async function go(page: Page, name: string): Promise<void> {
+    const names = (await page.locator(".place").allTextContents()).map(plain);
+    await page.locator(".place").nth(names.indexOf(name)).click();
+  }
+  const tab = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
+
+  test("has limits, cautions and numbers in Spanish, fits, and says what is in English", { timeout: 240_000 }, async ({
+    open,
+  }) => {
+    const page = await open("/es/display/", { screen: "kiosk" });
+    await page.locator("[data-display][data-live]").waitFor();
+    expect(await page.locator("html").getAttribute("lang")).toBe("es");
+    const look = async (what: string) => {
+      expect(leftInEnglish((await visibleTexts(page)).map(plain)), what).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollHeight), what).toBe(screenHeight);
+      expect(await sidewaysOverflow(page), what).toEqual([]);
+    };
+    await look("start");
+    for (const name of [...places, ...more]) {
+      await go(page, name);
+      await page.locator(".lines").waitFor();
+      await look(`${name}: limits`);
+      await tab(page, "Precauciones").click();
+      for (let next = 0; next < 40; next++) {
+        await look(`${name}: caution ${next}`);
+        if (await tab(page, "Siguiente").isDisabled()) break;
+        await tab(page, "Siguiente").click();
+      }
+      await tab(page, "Calcular").click();
+      await page.locator(".answers").waitFor();
+      await look(`${name}: number`);
+      const own = name === "Mesa de trazado" || name === "Plegadora";
+      expect(await page.locator("[lang=en]").count(), name).toBe(own ? 0 : 1);
+      expect(await page.getByText("Esta calculadora está solo en inglés.").count(), name).toBe(own ? 0 : 1);
+      await page.locator(".out").click();
+    }
+    await screenshot(page, "display-spanish");
+  });
+
+  test("takes a decimal comma from its own keys, and hands a page in Spanish to the phone", { timeout: 120_000 }, async ({
+    open,
+  }) => {
+    const page = await open("/es/display/", { screen: "kiosk" });
+    await page.locator("[data-display][data-live]").waitFor();
+    for (const [name, path] of [
+      ["Mesa de trazado", "/es/bending/"],
+      ["Plegadora", "/es/embed/springback/"],
+    ] as const) {
+      await go(page, name);
+      await tab(page, "Calcular").click();
+      const thickness = page.getByLabel("Espesor", { exact: false });
+      await thickness.click();
+      for (const key of ["1", ",", "5"]) await page.locator(".pad").getByRole("button", { name: key, exact: true }).click();
+      await expect.poll(() => thickness.inputValue()).toBe("1,5");
+      await expect.poll(() => page.locator(".answers dd").first().textContent()).toMatch(/^\d+,\d+/);
+      await tab(page, "Al teléfono").click();
+      const held = new URL((await page.locator(".phone").getAttribute("data-address")) ?? "");
+      expect(held.pathname.endsWith(path), held.pathname).toBe(true);
+      expect(held.search).toContain("thickness=1.5mm");
+      await tab(page, "Cerrar").click();
+      await page.locator(".out").click();
+    }
+  });
+
+  test("is one touch away from the English one, and back", async ({ open }) => {
+    const page = await open("/display/", { screen: "kiosk" });
+    await page.locator("[data-display][data-live]").waitFor();
+    await tab(page, "Español").click();
+    await page.waitForURL(/\/es\/display\/$/);
+    await page.locator("[data-display][data-live]").waitFor();
+    await tab(page, "English").click();
+    await page.waitForURL((url) => url.pathname.endsWith("/display/") && !url.pathname.includes("/es/"));
   });
 });
 

@@ -10,6 +10,7 @@ import { siteMap } from "../../src/texts/en/site-map.ts";
 import { inBrowser } from "../../src/texts/es/areas.ts";
 import { atBuild } from "../../src/texts/es/build-areas.ts";
 import { cautions } from "../../src/texts/es/library/cautions.ts";
+import { shopNames } from "../../src/texts/es/library/shop.ts";
 import { site } from "../../src/texts/es/library/site.ts";
 import { library } from "../../src/texts/es/library.ts";
 import { spanish } from "../../src/texts/es/spanish.ts";
@@ -102,6 +103,19 @@ describe("the calculators in Spanish have all of it", () => {
     const bases = metals.flatMap((metal) => [metal.yield.basis, metal.tensileStrength.basis]);
     const lists = metals.flatMap(({ gaugeSystem }) => (gaugeSystem ? [catalogue.gaugeSystems[gaugeSystem]?.name ?? ""] : []));
     expect(missingAmong([...metals.map(({ name }) => name), ...bases, ...lists, catalogue.shop.brake.name])).toEqual([]);
+  });
+
+  test("names of the shop's machines and of its marking tools, as its screen shows them", () => {
+    const { shop, markingMethods } = catalogue;
+    const machines = Object.values(shop).flatMap((part) =>
+      typeof part === "object" && "name" in part && part.name !== catalogue.shop.brake.name ? [part.name] : [],
+    );
+    const names = [
+      ...machines,
+      ...shop.furnaces.map(({ name }) => name),
+      ...Object.values(markingMethods).map(({ name }) => name),
+    ];
+    expect(Object.keys(shopNames).sort()).toEqual(names.sort());
   });
 
   test("names of the pages", () => {

@@ -1,8 +1,8 @@
 import type { Tally } from "../../checked/run.ts";
-import { reference } from "../../texts/en/reference.ts";
+import type { reference } from "../../texts/en/reference.ts";
 
 /** How many checks of a subject agree, in words. */
-export function agreement({ agree, run, memory, disputed }: Tally, texts = reference.checked): string {
+export function agreement({ agree, run, memory, disputed }: Tally, texts: (typeof reference)["checked"]): string {
   return [
     texts.agree(agree, run - disputed),
     memory > 0 ? texts.fromMemory(memory) : "",

@@ -24,6 +24,8 @@ export interface CalculateProps {
   readonly view: LengthView;
   /** Address of the handbook for phones; empty: where this page came from. */
   readonly site: string;
+  /** Path of the calculator in the language of the screen; its own page where left out. */
+  readonly page: string | undefined;
   /** What was typed here since the screen was at its start. */
   readonly raw: Raw | undefined;
   change(raw: Raw): void;
@@ -89,7 +91,7 @@ function Answers({
   );
 }
 
-function Live({ id, catalogue, view, site, raw: typed, change, sheet }: CalculateProps & { readonly sheet: Worksheet }) {
+function Live({ id, catalogue, view, site, page, raw: typed, change, sheet }: CalculateProps & { readonly sheet: Worksheet }) {
   const language = useLanguage();
   const { say } = language;
   const texts = useTexts(display);
@@ -188,7 +190,7 @@ function Live({ id, catalogue, view, site, raw: typed, change, sheet }: Calculat
 
   if (phone) {
     const here = new URL(import.meta.env.BASE_URL, location.origin).href;
-    return <Phone address={phoneAddress(site || here, sheet, raw)} close={() => setPhone(false)} />;
+    return <Phone address={phoneAddress(site || here, page ? { ...sheet, page } : sheet, raw)} close={() => setPhone(false)} />;
   }
   if (picking !== undefined)
     return (

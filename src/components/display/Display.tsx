@@ -4,13 +4,16 @@ import type { Catalogue, Caution } from "../../lib/catalogue.ts";
 import type { Raw } from "../../lib/inputs.ts";
 import { type LengthView, lengthViews } from "../../lib/quantity/format.ts";
 import { type MachineId, machineCautions, machineIds } from "../../lib/shop/machine-cautions.ts";
-import { useTexts } from "../../texts/context.ts";
+import { LanguageContext, useTexts } from "../../texts/context.ts";
 import { display } from "../../texts/en/display.ts";
 import { lengths } from "../../texts/en/lengths.ts";
+import { english } from "../../texts/english.ts";
+import type { Language } from "../../texts/language.ts";
 import type { CalculateProps } from "./Calculate.tsx";
 import { Cautions } from "./Cautions.tsx";
 import type { Idle } from "./idle.ts";
 import { watchIdle } from "./idle.ts";
+import { machinesOf } from "./machines.ts";
 import { Picture } from "./Picture.tsx";
 import { SettingsForm } from "./SettingsForm.tsx";
 import { idleTimes, type Settings } from "./settings.ts";
@@ -27,10 +30,20 @@ export interface Facts {
   readonly live: typeof import("./live.tsx");
 }
 
-export interface DisplayProps {
+/** What the page brings along. */
+export interface Given {
   /** Machines offered. */
   readonly offered: readonly MachineId[];
   readonly cautions: Cautioned;
+  /** Pages of the calculators there are in the language of this page; left out where there are all. */
+  readonly pages?: Readonly<Partial<Record<MachineId, string>>>;
+  /** This page in other languages. */
+  readonly others: readonly { readonly code: string; readonly address: string; readonly name: string }[];
+}
+
+export interface DisplayProps {
+  readonly language: Language;
+  readonly given: Given;
   readonly settings: Settings;
   readonly facts?: Facts | undefined;
   /** Something is wrong with what was set by the address. */
@@ -78,11 +91,21 @@ function Mark({ open }: { readonly open: () => void }) {
   );
 }
 
-/** The whole screen: where one stands, then its limits, cautions and number; nothing leads out of it. */
-export function Display(props: DisplayProps) {
+/** The whole screen in one language: where one stands, then its limits, cautions and number; nothing leads out of it. */
+export function Display({ language, ...props }: DisplayProps) {
+  return (
+    <LanguageContext.Provider value={language}>
+      <Screen {...props} />
+    </LanguageContext.Provider>
+  );
+}
+
+function Screen(props: Omit<DisplayProps, "language">) {
   const texts = useTexts(display);
   const { views } = useTexts(lengths);
-  const { offered, cautions, settings, facts, refused = [], loadCalculate, keep, atRest } = props;
+  const { given, settings, facts, refused = [], loadCalculate, keep, atRest } = props;
+  const { cautions, pages, others } = given;
+  const offered = facts ? machinesOf(facts.catalogue.shop) : given.offered;
   const [view, setView] = useState<View>(start);
   const [units, setUnits] = useState<LengthView>(settings.units);
   const [typed, setTyped] = useState<Readonly<Partial<Record<MachineId, Raw>>>>({});
@@ -186,6 +209,11 @@ export function Display(props: DisplayProps) {
           <h1 ref={heading} tabIndex={-1}>
             {texts.ask}
           </h1>
+          {others.map(({ code, address, name }) => (
+            <button key={code} type="button" class="option language" lang={code} onClick={() => location.assign(address)}>
+              {name}
+            </button>
+          ))}
         </header>
         {refused.length > 0 && <p class="note wrong">{texts.refused(refused.join(", "))}</p>}
         <ul class="places">
@@ -207,6 +235,19 @@ export function Display(props: DisplayProps) {
   const nextUnits = lengthViews[(lengthViews.indexOf(units) + 1) % lengthViews.length] ?? "mm";
   const own = machineCautions[at].flatMap((id) => cautions[id] ?? []);
   const [worst] = own;
+  const inEnglish = pages !== undefined && pages[at] === undefined;
+  const calculator = Calculate && facts && (
+    <Calculate.one
+      key={at}
+      id={at}
+      catalogue={facts.catalogue}
+      view={units}
+      site={settings.site}
+      page={pages?.[at]}
+      raw={typed[at]}
+      change={(next) => setTyped((before) => ({ ...before, [at]: next }))}
+    />
+  );
   return (
     <div class="screen">
       <header class="top">
@@ -240,16 +281,15 @@ export function Display(props: DisplayProps) {
         ))}
       {tab === "cautions" && <Cautions key={at} cautions={own} />}
       {tab === "number" &&
-        (Calculate && facts ? (
-          <Calculate.one
-            key={at}
-            id={at}
-            catalogue={facts.catalogue}
-            view={units}
-            site={settings.site}
-            raw={typed[at]}
-            change={(next) => setTyped((before) => ({ ...before, [at]: next }))}
-          />
+        (calculator && inEnglish ? (
+          <LanguageContext.Provider value={english}>
+            <p class="note">{texts.inEnglish}</p>
+            <div class="in-english" lang="en">
+              {calculator}
+            </div>
+          </LanguageContext.Provider>
+        ) : calculator ? (
+          calculator
         ) : (
           <p class="note">{failed ? texts.failed : texts.loading}</p>
         ))}

@@ -1,18 +1,14 @@
 import { hydrate, render } from "preact";
 import type { Catalogue } from "../../lib/catalogue.ts";
-import type { MachineId } from "../../lib/shop/machine-cautions.ts";
 import { keepOffline, type NewVersion } from "../../offline/register.ts";
+import { english } from "../../texts/english.ts";
+import type { Language } from "../../texts/language.ts";
+import { foreignLanguage } from "../../texts/page-language.ts";
 import { hasDeviceShop, watchDeviceShop } from "../shop/device.ts";
-import { type Cautioned, Display, type Facts } from "./Display.tsx";
-import { machinesOf } from "./machines.ts";
+import { Display, type Facts, type Given } from "./Display.tsx";
 import { readSettings, type Settings, settingsShelf } from "./settings.ts";
 
 /** Brings the display to life. */
-
-interface Given {
-  readonly offered: readonly MachineId[];
-  readonly cautions: Cautioned;
-}
 
 const host = document.querySelector<HTMLElement>("[data-display]");
 const given: Given = JSON.parse(document.querySelector("[data-display-given]")?.textContent ?? "{}");
@@ -39,6 +35,7 @@ if (read.changed) keep(settings);
 // A setting is taken once: what is changed on the screen later is not overruled when the page is loaded again.
 if (location.search !== "") history.replaceState(null, "", location.pathname);
 
+let language: Language = english;
 let facts: Facts | undefined;
 let newVersion: NewVersion | undefined;
 /** Touched since everything was last forgotten: until then a new version would lose what is typed. */
@@ -47,8 +44,8 @@ let inUse = false;
 function page() {
   return (
     <Display
-      offered={facts ? machinesOf(facts.catalogue.shop) : given.offered}
-      cautions={given.cautions}
+      language={language}
+      given={given}
       settings={settings}
       facts={facts}
       refused={read.refused}
@@ -102,6 +99,7 @@ async function loadFacts(): Promise<void> {
 }
 
 if (host) {
+  language = (await foreignLanguage("screen")) ?? english;
   hydrate(page(), host);
   host.dataset.live = "";
   // The screen is there at once; what it knows of the shop follows with the first touch, or before the cards.

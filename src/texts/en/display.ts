@@ -18,7 +18,6 @@ export const display = {
   tabsName: "What to show",
   unitsNow: (short: string, now: string, next: string) => `${short}: lengths are in ${now}; touch for ${next}`,
   inEnglish: "This calculator is in English only.",
-  otherLanguage: (name: string) => `${name}: this screen in another language`,
 
   limits: {
     ratedOver: "over a length of",

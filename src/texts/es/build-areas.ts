@@ -1,3 +1,5 @@
+import { display as englishDisplay } from "../en/display.ts";
+import { embed as englishEmbed } from "../en/embed.ts";
 import { figuresBending as englishFigures } from "../en/figures-bending.ts";
 import { lengths as englishLengths } from "../en/lengths.ts";
 import { missingPage as englishMissing } from "../en/missing-page.ts";
@@ -6,6 +8,8 @@ import { prose as englishProse } from "../en/prose.ts";
 import { safety as englishSafety } from "../en/safety.ts";
 import { shell as englishShell } from "../en/shell.ts";
 import { type Area, area } from "../translation.ts";
+import { display } from "./display.ts";
+import { embed } from "./embed.ts";
 import { figuresBending } from "./figures-bending.ts";
 import { lengths } from "./lengths.ts";
 import { missingPage } from "./missing-page.ts";
@@ -18,6 +22,8 @@ import { shell } from "./shell.ts";
 export const atBuild: readonly Area[] = [
   area(englishShell, shell),
   area(englishLengths, lengths),
+  area(englishDisplay, display),
+  area(englishEmbed, embed),
   area(englishProse, prose),
   area(englishFigures, figuresBending),
   area(englishMissing, missingPage),

@@ -1,7 +1,7 @@
 /** Names of the metals, where their numbers come from, gauge lists and this shop's machines, as the data files have them. */
 export const metals: Readonly<Record<string, string>> = {
-  "Cold-rolled low-carbon steel (DC01, close to A1008 CS)": "Acero de bajo carbono laminado en frío (DC01, parecido a A1008 CS)",
-  "Deep-drawing steel (DC04)": "Acero de embutición profunda (DC04)",
+  "Cold-rolled low-carbon steel (DC01, close to A1008 CS)": "Acero laminado en frío (bajo carbono, DC01, parecido a A1008 CS)",
+  "Deep-drawing steel (DC04)": "Acero para embutir (embutición profunda, DC04)",
   "Structural steel (S235)": "Acero estructural (S235)",
   "Galvanised steel (DX51D, close to A653 CS)": "Acero galvanizado (DX51D, parecido a A653 CS)",
   "Stainless steel 304 (1.4301)": "Acero inoxidable 304 (1.4301)",
