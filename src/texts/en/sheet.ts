@@ -209,4 +209,4 @@ export const sheet = {
   cautionsTitle: "Before you start",
 
   fromPlan: "Cut these blanks out of stock sheets, with others or alone",
-} as const;
+};

@@ -4,9 +4,13 @@ import { figuresBending as englishFigures } from "../en/figures-bending.ts";
 import { lengths as englishLengths } from "../en/lengths.ts";
 import { missingPage as englishMissing } from "../en/missing-page.ts";
 import { offline as englishOffline } from "../en/offline.ts";
+import { plan as englishPlan } from "../en/plan.ts";
 import { prose as englishProse } from "../en/prose.ts";
 import { safety as englishSafety } from "../en/safety.ts";
+import { sheet as englishSheet } from "../en/sheet.ts";
 import { shell as englishShell } from "../en/shell.ts";
+import { signOff as englishSignOff } from "../en/sign-off.ts";
+import { task as englishTask } from "../en/task.ts";
 import { type Area, area } from "../translation.ts";
 import { display } from "./display.ts";
 import { embed } from "./embed.ts";
@@ -14,11 +18,15 @@ import { figuresBending } from "./figures-bending.ts";
 import { lengths } from "./lengths.ts";
 import { missingPage } from "./missing-page.ts";
 import { offline } from "./offline.ts";
+import { plan } from "./plan.ts";
 import { prose } from "./prose.ts";
 import { safety } from "./safety.ts";
+import { sheet } from "./sheet.ts";
 import { shell } from "./shell.ts";
+import { signOff } from "./sign-off.ts";
+import { task } from "./task.ts";
 
-/** Areas of the interface that are said only when the site is built. */
+/** Areas of the interface that are said only when the site is built, and those whose pages are not there in Spanish yet. */
 export const atBuild: readonly Area[] = [
   area(englishShell, shell),
   area(englishLengths, lengths),
@@ -29,4 +37,8 @@ export const atBuild: readonly Area[] = [
   area(englishMissing, missingPage),
   area(englishOffline, offline),
   area(englishSafety, safety),
+  area(englishPlan, plan),
+  area(englishSheet, sheet),
+  area(englishSignOff, signOff),
+  area(englishTask, task),
 ];
