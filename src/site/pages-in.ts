@@ -1,4 +1,4 @@
-import { readdirSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { projectFolder } from "../catalogue/load.ts";
 import { worksheetsInSpanish } from "../texts/es/worksheets.ts";
@@ -11,9 +11,10 @@ const worksheetsIn: Readonly<Record<Exclude<LanguageCode, "en">, readonly string
 /** Pages that are no Markdown and may be translated. */
 const written = ["/", "/safety/", "/display/"];
 
-/** Pages in Markdown, by their files: `bending/index.mdx` is `/bending/`. */
+/** Pages in Markdown, by their files: `bending/index.mdx` is `/bending/`. A language may have none yet. */
 function markdownPages(code: LanguageCode): string[] {
   const folder = join(projectFolder(), `src/content/techniques-${code}`);
+  if (!existsSync(folder)) return [];
   return readdirSync(folder, { recursive: true, encoding: "utf8" })
     .filter((file) => file.endsWith(".mdx"))
     .map((file) => `/${file.replaceAll("\\", "/").replace(/(?:\/?index)?\.mdx$/, "")}/`);

@@ -33,7 +33,9 @@ const pairs = [
   ...Object.entries(cautions),
 ];
 /** What must not be seen: English that is other words in Spanish. The name of the other language is one of its words. */
-const english = new Set(pairs.flatMap(([text, own]) => (text === own || !/\p{L}/u.test(text) || text === "English" ? [] : [text])));
+const english = new Set(
+  pairs.flatMap(([text, own]) => (text === own || !/\p{L}/u.test(text) || text === "English" ? [] : [text])),
+);
 const englishWords = /\b(?:the|of|and|with|which|this|that|from|are|your|sheet|leg|thickness)\b/i;
 
 /** Texts of the page that are read or heard, but for those marked as English: names of works, and of the other language. */

@@ -86,7 +86,7 @@ export const planSheet = {
     heads: ["Setting", "Stop", "Cut", "Along the blade"],
     scribe: (size: string) => `scribe a line at ${size}`,
     strip: (times: number) => (times === 1 ? "a strip off the sheet" : `${times} strips off the sheet`),
-    rest: (times: number) => (times === 1 ? "the rest off; keep the piece" : "the rest off each; keep the pieces"),
+    rest: (times: number): string => (times === 1 ? "the rest off; keep the piece" : "the rest off each; keep the pieces"),
     blank: (times: number) => (times === 1 ? "the blank off the strip" : `${times} blanks off the strips`),
     practice: (times: number) => count(times, "practice strip", "practice strips"),
     tooLong: (length: string) => `${length}, longer than the shear: cut it another way`,

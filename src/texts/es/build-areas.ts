@@ -5,6 +5,9 @@ import { lengths as englishLengths } from "../en/lengths.ts";
 import { missingPage as englishMissing } from "../en/missing-page.ts";
 import { offline as englishOffline } from "../en/offline.ts";
 import { plan as englishPlan } from "../en/plan.ts";
+import { planEdit as englishPlanEdit } from "../en/plan-edit.ts";
+import { planSheet as englishPlanSheet } from "../en/plan-sheet.ts";
+import { planTemplate as englishPlanTemplate } from "../en/plan-template.ts";
 import { prose as englishProse } from "../en/prose.ts";
 import { safety as englishSafety } from "../en/safety.ts";
 import { sheet as englishSheet } from "../en/sheet.ts";
@@ -19,6 +22,9 @@ import { lengths } from "./lengths.ts";
 import { missingPage } from "./missing-page.ts";
 import { offline } from "./offline.ts";
 import { plan } from "./plan.ts";
+import { planEdit } from "./plan-edit.ts";
+import { planSheet } from "./plan-sheet.ts";
+import { planTemplate } from "./plan-template.ts";
 import { prose } from "./prose.ts";
 import { safety } from "./safety.ts";
 import { sheet } from "./sheet.ts";
@@ -41,4 +47,7 @@ export const atBuild: readonly Area[] = [
   area(englishSheet, sheet),
   area(englishSignOff, signOff),
   area(englishTask, task),
+  area(englishPlanEdit, planEdit),
+  area(englishPlanSheet, planSheet),
+  area(englishPlanTemplate, planTemplate),
 ];
