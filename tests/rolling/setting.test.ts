@@ -61,9 +61,12 @@ describe("the rise of the rear roll", () => {
     expect(() => radiusAtRise({ ...set, rise: 50 })).toThrow("Rise of the rear roll must be at most");
     expect(() => radiusAtRise({ ...set, rise: 0 })).toThrow("must be above");
     const largest = 26 - Math.sqrt(26 ** 2 - 20 ** 2);
-    expect(() => radiusAtRise({ ...set, rollSpacing: 20, rise: largest + 0.01 })).toThrow("no radius at all");
+    expect(() => radiusAtRise({ ...set, rollSpacing: 20, rise: largest + 0.01 })).toThrow(
+      // 26 − √(26² − 20²) = 9.387 mm, rounded down.
+      "Rise of the rear roll must be at most 9.38 mm, where the sheet would be wrapped to no radius at all",
+    );
     expect(radiusAtRise({ ...set, rollSpacing: 20, rise: largest - 1e-6 })).toBeGreaterThan(0);
-    expect(() => radiusAtRise({ ...set, rise: 40.1 })).toThrow("at most 40.00 mm");
+    expect(() => radiusAtRise({ ...set, rise: 40.1 })).toThrow("at most 40.00 mm, where the sheet would be wrapped as far as");
     expect(radiusAtRise({ ...set, rise: 40 })).toBeCloseTo(14, 9);
   });
 
@@ -71,6 +74,9 @@ describe("the rise of the rear roll", () => {
     expect(tightestLoadedRadius({ ...machine, thickness: 1 })).toBe(30);
     expect(tightestLoadedRadius({ ...machine, thickness: 1, frontRoll: 80 })).toBe(40);
     expect(leastSpacing({ frontRoll: 50, rearRoll: 50 })).toBe(50);
+    expect(() => tightestLoadedRadius({ ...machine, thickness: 20 })).toThrow("Thickness must be");
+    expect(() => tightestLoadedRadius({ ...machine, thickness: 1, frontRoll: 2 })).toThrow("Front roll diameter must be from 5");
+    expect(() => flatEnd({ thickness: 1, rearRoll: 50, rollSpacing: 2, loadedRadius: 75 })).toThrow("must be from 5");
   });
 
   test("the flat end is longer than the level distance to the contact and shorter than that to the roll's centre and half again", () => {
