@@ -18,7 +18,12 @@ function withSite(run: (site: OwnSite, open: Open) => Promise<void>) {
 
 const notice = (page: Page) => page.locator("[data-notice]");
 const useIt = (page: Page) => notice(page).getByRole("button", { name: "Use it now" });
-const titleOf = (page: Page) => page.title().catch(() => "reloading");
+
+/** The title, once the page says that it changes no more: a change may take more than one reload. */
+const titleOf = (page: Page) =>
+  page
+    .evaluate(() => (sessionStorage.getItem("flat-to-formed.changing") === null ? document.title : "changing"))
+    .catch(() => "reloading");
 
 /** A page of the first edition that is served by its copy. */
 async function firstEdition(site: OwnSite, open: Open, path: string): Promise<Page> {
@@ -177,6 +182,49 @@ test(
     expect(
       await page.evaluate(() => [...document.scripts].filter(({ src }) => src !== "" && !src.includes("Second")).length),
     ).toBe(0);
+  }),
+);
+
+/** Has the new worker of a site let the browser's first calls to take over go by, as Chromium does now and then. */
+async function makeSlowToChange(site: OwnSite, deaf: number): Promise<void> {
+  const worker = join(site.folder, "sw.js");
+  const slow = `let calls = 0; const skip = self.skipWaiting.bind(self); self.skipWaiting = async () => { if (++calls > ${deaf}) await skip(); };`;
+  await writeFile(worker, `${slow}\n${await readFile(worker, "utf8")}`);
+}
+
+test(
+  "a browser that does not change at once is asked again, and nothing typed is lost by it",
+  { timeout: 180_000 },
+  withSite(async (site, open) => {
+    const page = await firstEdition(site, open, "/bending/");
+    const field = page.locator("#bend-length-thickness");
+    await field.fill("2.5");
+    await site.publish("Second");
+    await makeSlowToChange(site, 1);
+    await lookForUpdate(page);
+    await useIt(page).click({ timeout: 30_000 });
+    await expect.poll(() => titleOf(page)).toMatch(/^Second: /);
+    expect(await field.inputValue()).toBe("2.5");
+    await expect.poll(() => useIt(page).count()).toBe(0);
+  }),
+);
+
+test(
+  "a browser that never changes is not asked for ever: the page says what to do, and goes on",
+  { timeout: 180_000 },
+  withSite(async (site, open) => {
+    const page = await firstEdition(site, open, "/");
+    const before = await page.title();
+    await site.publish("Second");
+    await makeSlowToChange(site, 1000);
+    await lookForUpdate(page);
+    await useIt(page).click({ timeout: 30_000 });
+    await notice(page).getByText("Close all pages of this site").waitFor({ timeout: 60_000 });
+    expect(await titleOf(page)).toBe(before);
+    await page.reload();
+    // It begins anew only when the reader asks for it.
+    await useIt(page).waitFor();
+    expect(await notice(page).locator("p:visible").textContent()).toMatch(/is ready/);
   }),
 );
 

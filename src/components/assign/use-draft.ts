@@ -85,7 +85,11 @@ export function useDraft(): DraftState {
       flushAddress();
     };
     addEventListener("pagehide", leave);
-    return () => removeEventListener("pagehide", leave);
+    document.addEventListener("visibilitychange", leave);
+    return () => {
+      removeEventListener("pagehide", leave);
+      document.removeEventListener("visibilitychange", leave);
+    };
   }, []);
 
   const change = (next: (before: Draft) => Draft) => {

@@ -3,6 +3,7 @@ import type { offline as english } from "../en/offline.ts";
 export const offline: typeof english = {
   newVersion: "Hay una versión nueva de estas páginas. Lo que ha escrito se conserva.",
   othersOpen: "Hay una versión nueva. Cierre antes las otras páginas abiertas de este sitio y vuelva a elegirla.",
+  stuck: "No se pudo poner en uso la versión nueva. Cierre todas las páginas de este sitio y vuelva a abrirlo.",
   useIt: "Usarla ahora",
   later: "Más tarde",
   missingPart:
