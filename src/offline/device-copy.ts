@@ -27,12 +27,13 @@ async function copies(): Promise<string[]> {
   return (await caches.keys()).filter((name) => name.startsWith(prefix()));
 }
 
-function versionOf(worker: ServiceWorker): Promise<string | undefined> {
+/** @returns its version, or undefined when it does not answer */
+function ask(worker: ServiceWorker, type: "version" | "retire"): Promise<string | undefined> {
   return new Promise((done) => {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = ({ data }) => done(String(data));
     setTimeout(() => done(undefined), patience);
-    worker.postMessage({ type: "version" }, [port2]);
+    worker.postMessage({ type }, [port2]);
   });
 }
 
@@ -49,7 +50,7 @@ export async function findCopy(): Promise<DeviceCopy> {
   try {
     const found = await registration();
     if (!found?.active) return { state: isRefused() ? "refused" : (await copies()).length > 0 ? "partial" : "none" };
-    const version = await versionOf(found.active);
+    const version = await ask(found.active, "version");
     if (version === undefined) return { state: "silent" };
     const list = await caches.match(`${base()}offline-files`, { cacheName: prefix() + version });
     if (!list) return { state: "partial" };
@@ -64,8 +65,8 @@ export async function findCopy(): Promise<DeviceCopy> {
 /** Whether the site itself answers, past every copy. */
 export async function isReachable(): Promise<boolean> {
   try {
-    // A stuck worker may also swallow this.
-    const answer = await fetch(`${base()}sw.js`, { cache: "no-store", signal: AbortSignal.timeout(patience) });
+    // The worker lets this method past. A stuck one may also swallow it.
+    const answer = await fetch(`${base()}sw.js`, { method: "HEAD", cache: "no-store", signal: AbortSignal.timeout(patience) });
     return answer.ok;
   } catch {
     return false;
@@ -84,7 +85,11 @@ export async function lookForNewer(): Promise<boolean | undefined> {
 
 /** Deletes the copy and takes its worker out; what was made on the device stays. */
 export async function clearCopy(): Promise<void> {
-  await (await registration())?.unregister();
+  const found = await registration();
+  const workers = [found?.installing, found?.waiting, found?.active].filter((worker) => worker instanceof ServiceWorker);
+  // Pages that are open keep their worker until they are closed: from now on it must neither hand out nor mend the copy.
+  await Promise.all(workers.map((worker) => ask(worker, "retire")));
+  await found?.unregister();
   await Promise.all((await copies()).map((name) => caches.delete(name)));
 }
 

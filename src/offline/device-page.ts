@@ -36,9 +36,19 @@ async function room(): Promise<string[]> {
   return usage === undefined || quota === undefined ? [] : [texts.room(size(usage), size(quota))];
 }
 
+/** The copy is about to be deleted, and the page loaded again after that: what was found before may be true no more. */
+let isClearing = false;
+
+function startClearing(word: string): void {
+  isClearing = true;
+  part("copy").dataset.state = "clearing";
+  part("word").textContent = word;
+}
+
 async function showCopy(): Promise<void> {
   const copy = await findCopy();
   const lines = [...said(copy), ...(await room().catch(() => []))];
+  if (isClearing) return;
   part("copy").replaceChildren(...lines.map(line));
   part("copy").dataset.state = copy.state;
   part("look").hidden = copy.state !== "complete";
@@ -48,7 +58,7 @@ async function showCopy(): Promise<void> {
 }
 
 async function fetchAgain(): Promise<void> {
-  part("word").textContent = texts.clearing;
+  startClearing(texts.clearing);
   await clearCopy();
   location.reload();
 }
@@ -60,10 +70,12 @@ part("look").addEventListener("click", async () => {
   part("word").textContent = newer === undefined ? texts.noNetwork : newer ? "" : texts.newest;
 });
 part("again").addEventListener("click", async () => {
-  part("word").textContent = texts.looking;
+  startClearing(texts.looking);
   if (await isReachable()) return fetchAgain();
+  isClearing = false;
   part("word").textContent = texts.unreachable;
   part("anyway").hidden = false;
+  await showCopy();
 });
 part("anyway").addEventListener("click", fetchAgain);
 part("refuse").addEventListener("click", async () => {

@@ -26,6 +26,20 @@ async function pagesOpen() {
   return open.filter(({ url }) => url.startsWith(scope));
 }
 
+/**
+ * How many pages besides the one that asks would change version under their reader. Looked at for a second: a page that is
+ * being closed or loaded again is listed for a moment longer.
+ */
+async function othersOpen(asking) {
+  let count = 0;
+  for (let look = 0; look < 5; look += 1) {
+    count = (await pagesOpen()).filter(({ id }) => id !== asking?.id).length;
+    if (count === 0) break;
+    await new Promise((done) => setTimeout(done, 200));
+  }
+  return count;
+}
+
 async function otherCopies() {
   return (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== cacheName);
 }
@@ -93,6 +107,7 @@ async function fill() {
       const before = await known.get(path)?.match(addressOf(path));
       const response = before ?? (await fetchFile(path, stop.signal));
       stop.signal.throwIfAborted();
+      if (isRetired) throw new Error("The copy is being deleted");
       await cache.put(addressOf(path), response);
     }
   };
@@ -108,10 +123,14 @@ async function fill() {
   }
 }
 
+/** The reader has the copy deleted: nothing more is handed out or put into it, though pages that are open keep this worker. */
+let isRetired = false;
+
 let mending;
 
 /** Something of this version was deleted from outside: the copy is made whole again, once for each start of the worker. */
 function mend() {
+  if (isRetired) return;
   mending ??= fill().catch(() => {});
   return mending;
 }
@@ -158,9 +177,9 @@ async function openFile({ request }) {
 }
 
 async function takeOver(asking) {
-  const others = (await pagesOpen()).filter(({ id }) => id !== asking.id);
-  if (others.length === 0) await self.skipWaiting();
-  else asking.postMessage({ type: "other-pages-open", count: others.length });
+  const count = await othersOpen(asking);
+  if (count === 0) await self.skipWaiting();
+  else asking?.postMessage({ type: "other-pages-open", count });
 }
 
 self.addEventListener("install", (event) => event.waitUntil(fill()));
@@ -168,10 +187,14 @@ self.addEventListener("activate", (event) => event.waitUntil(takeCharge()));
 self.addEventListener("message", (event) => {
   if (event.data?.type === "take-over") event.waitUntil(takeOver(event.source));
   if (event.data?.type === "version") event.ports[0]?.postMessage(VERSION);
+  if (event.data?.type === "retire") {
+    isRetired = true;
+    event.ports[0]?.postMessage(VERSION);
+  }
 });
 self.addEventListener("fetch", (event) => {
   const { request } = event;
-  if (request.method !== "GET" || !request.url.startsWith(scope)) return;
+  if (isRetired || request.method !== "GET" || !request.url.startsWith(scope)) return;
   if (request.mode === "navigate") {
     event.respondWith(openPage(event));
     event.waitUntil(clearUp());
