@@ -3,13 +3,16 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
-import lighthouse, { desktopConfig } from "lighthouse";
+import lighthouse, { desktopConfig, type Flags } from "lighthouse";
 import { browserCommand } from "../browser/launch.ts";
 
 const categories = ["performance", "accessibility", "best-practices", "seo"] as const;
 
+export type Form = "mobile" | "desktop";
+
 export interface Marks {
-  readonly form: "mobile" | "desktop";
+  readonly form: Form;
+  /** Out of 100, by category. */
   readonly marks: Readonly<Record<string, number>>;
   /** Audits below full marks, in words. */
   readonly faults: readonly string[];
@@ -41,22 +44,25 @@ async function startBrowser(): Promise<{ port: number; stop(): Promise<void> }> 
   throw new Error("The browser for Lighthouse did not start");
 }
 
-/** Lighthouse's marks for a page, out of 100. */
-export async function measureMarks(address: string): Promise<Marks[]> {
+/**
+ * Lighthouse's marks for a page.
+ * @param isTimed - false: without the mark for speed, once, and as fast as the machine goes
+ */
+export async function measureMarks(address: string, isTimed: boolean): Promise<Marks[]> {
+  const asked = categories.filter((id) => isTimed || id !== "performance");
+  const forms: readonly Form[] = isTimed ? ["mobile", "desktop"] : ["mobile"];
   const { port, stop } = await startBrowser();
   try {
     const all: Marks[] = [];
-    for (const form of ["mobile", "desktop"] as const) {
-      const flags = { port, output: "json", logLevel: "error", onlyCategories: [...categories] } as const;
-      const result = await lighthouse(
-        address,
-        { ...flags, onlyCategories: [...categories] },
-        form === "desktop" ? desktopConfig : undefined,
-      );
+    for (const form of forms) {
+      const flags: Flags = { port, output: "json", logLevel: "error", onlyCategories: [...asked] };
+      if (!isTimed) flags.throttlingMethod = "provided";
+      const result = await lighthouse(address, flags, form === "desktop" ? desktopConfig : undefined);
       if (!result) throw new Error(`Lighthouse had no result for ${address}`);
       const { lhr } = result;
-      const marks = Object.fromEntries(categories.map((id) => [id, Math.round((lhr.categories[id]?.score ?? 0) * 100)]));
-      const weighty = categories.flatMap((id) => lhr.categories[id]?.auditRefs.filter(({ weight }) => weight > 0) ?? []);
+      if (lhr.runtimeError) throw new Error(`Lighthouse could not measure ${address}: ${lhr.runtimeError.message}`);
+      const marks = Object.fromEntries(asked.map((id) => [id, Math.round((lhr.categories[id]?.score ?? 0) * 100)]));
+      const weighty = asked.flatMap((id) => lhr.categories[id]?.auditRefs.filter(({ weight }) => weight > 0) ?? []);
       const faults = weighty.flatMap(({ id }) => {
         const audit = lhr.audits[id];
         return audit && audit.score !== null && audit.score < 1

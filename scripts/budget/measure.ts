@@ -1,6 +1,5 @@
 import type { Browser, CDPSession, Page } from "playwright-core";
 import budget from "../../budget.json" with { type: "json" };
-import { sidewaysOverflow, smallControls } from "../browser/layout.ts";
 import { reportViolations, watchPage } from "../browser/watch.ts";
 
 /** The kinds of file that are counted apart. */
@@ -9,6 +8,7 @@ export type FileKind = (typeof fileKinds)[number];
 
 export interface Timing {
   readonly largestPaintMs: number;
+  /** Of tasks longer than 50 ms the rest, as far as the page's thread had a processor meanwhile. */
   readonly blockingMs: number;
   readonly layoutShift: number;
 }
@@ -52,10 +52,17 @@ async function weigh(session: CDPSession): Promise<Weight> {
   return weight;
 }
 
+/** What a page notes while it loads. */
+interface Noted {
+  largestPaintMs: number;
+  layoutShift: number;
+  readonly longTasks: number[];
+}
+
 /** Has the page note its paints, shifts and long tasks from the start. */
 async function observe(page: Page): Promise<void> {
   await page.addInitScript(() => {
-    const timing = { largestPaintMs: 0, blockingMs: 0, layoutShift: 0 };
+    const timing: Noted = { largestPaintMs: 0, longTasks: [], layoutShift: 0 };
     Object.assign(globalThis, { budgetTiming: timing });
     const each = (type: string, note: (entry: PerformanceEntry) => void) =>
       new PerformanceObserver((list) => list.getEntries().forEach(note)).observe({ type, buffered: true });
@@ -65,11 +72,16 @@ async function observe(page: Page): Promise<void> {
     each("layout-shift", (entry) => {
       timing.layoutShift += (entry as PerformanceEntry & { value: number }).value;
     });
-    // The part of a task beyond 50 ms is what keeps a tap waiting.
-    each("longtask", (entry) => {
-      timing.blockingMs += Math.max(0, entry.duration - 50);
-    });
+    each("longtask", (entry) => timing.longTasks.push(entry.duration));
   });
+}
+
+/** Share of the time of its tasks in which the page's thread had a processor: the rest went to other programs. */
+async function shareOfProcessor(session: CDPSession): Promise<number> {
+  const { metrics } = await session.send("Performance.getMetrics");
+  const seconds = (name: string) => metrics.find((metric) => metric.name === name)?.value ?? 0;
+  const tasks = seconds("TaskDuration");
+  return tasks > 0 ? Math.min(1, seconds("ThreadTime") / tasks) : 1;
 }
 
 async function openSlowly(browser: Browser, origin: string) {
@@ -79,20 +91,25 @@ async function openSlowly(browser: Browser, origin: string) {
   const problems = watchPage(page, origin);
   const session = await context.newCDPSession(page);
   const weight = await weigh(session);
+  await session.send("Performance.enable");
   await slowDown(session);
   await observe(page);
-  return { context, page, problems, weight };
+  return { context, page, session, problems, weight };
 }
 
 /** Loads a page once, cold, on a slow phone. */
 export async function measureLoad(browser: Browser, origin: string, address: string): Promise<Load> {
-  const { context, page, problems, weight } = await openSlowly(browser, origin);
+  const { context, page, session, problems, weight } = await openSlowly(browser, origin);
   try {
     await page.goto(address, { waitUntil: "networkidle" });
     // Scripts that start when the page is idle still have to run.
     await page.waitForTimeout(1000);
-    const timing = await page.evaluate(() => (globalThis as unknown as { budgetTiming: Timing }).budgetTiming);
-    return { ...timing, ...weight, problems };
+    const noted = await page.evaluate(() => (globalThis as unknown as { budgetTiming: Noted }).budgetTiming);
+    const { longTasks, ...timing } = noted;
+    const share = await shareOfProcessor(session);
+    // The part of a task beyond 50 ms is what keeps a tap waiting.
+    const blockingMs = longTasks.reduce((sum, task) => sum + Math.max(0, task * share - 50), 0);
+    return { ...timing, blockingMs, ...weight, problems };
   } finally {
     await context.close();
   }
@@ -109,19 +126,6 @@ export async function measureSearch(browser: Browser, origin: string, address: s
     await page.locator("[data-search] input").fill(text);
     await page.locator(".search-link").first().waitFor({ timeout: 30_000 });
     return performance.now() - start;
-  } finally {
-    await context.close();
-  }
-}
-
-/** What does not fit the narrowest screen, and controls too small for a finger. */
-export async function measureLayout(browser: Browser, address: string): Promise<string[]> {
-  const { narrowestPx, controlPx } = budget.limits;
-  const context = await browser.newContext({ viewport: { width: narrowestPx, height: 640 }, serviceWorkers: "block" });
-  try {
-    const page = await context.newPage();
-    await page.goto(address, { waitUntil: "load" });
-    return [...(await sidewaysOverflow(page)), ...(await smallControls(page, controlPx))];
   } finally {
     await context.close();
   }

@@ -26,7 +26,12 @@ const reports = resolve(".cache/test");
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
 
-const builtSite = { BASE_PATH: siteUnderTest.base, OUT_DIR: siteUnderTest.folder, NODE_ENV: "production" };
+const builtSite = {
+  BASE_PATH: siteUnderTest.base,
+  SITE_URL: siteUnderTest.address,
+  OUT_DIR: siteUnderTest.folder,
+  NODE_ENV: "production",
+};
 const tools = {
   lint: "node_modules/@biomejs/biome/bin/biome",
   astro: "node_modules/astro/bin/astro.mjs",

@@ -20,12 +20,12 @@ declare module "vitest" {
 
 /** Builds the site unless `npm test` has just done so, and starts one server and one browser for all test files. */
 export default async function setup(project: TestProject) {
-  const { base } = siteUnderTest;
+  const { base, address } = siteUnderTest;
   const isBuilt = process.env.SITE_BUILT === "yes";
   // Two runs at once must not build into the same folder.
   const folder = isBuilt ? siteUnderTest.folder : `.cache/site-${process.pid}`;
   if (!isBuilt) {
-    const env = { ...process.env, BASE_PATH: base, OUT_DIR: folder, NODE_ENV: "production" };
+    const env = { ...process.env, BASE_PATH: base, SITE_URL: address, OUT_DIR: folder, NODE_ENV: "production" };
     const { status } = spawnSync(process.execPath, ["scripts/build.ts"], { stdio: "inherit", env });
     if (status !== 0) throw new Error("The site could not be built");
   }

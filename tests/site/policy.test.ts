@@ -17,8 +17,9 @@ function breach(element: ReturnType<typeof elements>[number]): string[] {
   if (element.tagName === "style") found.push("inline style sheet");
   if (element.tagName === "script" && attribute(element, "src") === undefined && !isData) found.push("inline script");
   if (["iframe", "object", "embed", "base"].includes(element.tagName)) found.push(`<${element.tagName}>`);
-  if (element.tagName === "link" && /^(?:https?:)?\/\//.test(attribute(element, "href") ?? ""))
-    found.push("link to another host");
+  // Nothing is fetched from the address of the same page in another language.
+  const isLoaded = element.tagName === "link" && attribute(element, "rel") !== "alternate";
+  if (isLoaded && /^(?:https?:)?\/\//.test(attribute(element, "href") ?? "")) found.push("link to another host");
   return found.map((what) => `${what} on <${element.tagName}>`);
 }
 

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, inject } from "vitest";
 import { sidewaysOverflow } from "../../scripts/browser/layout.ts";
+import { siteUnderTest } from "../../scripts/test/site.ts";
 import { inBrowser } from "../../src/texts/es/areas.ts";
 import { atBuild } from "../../src/texts/es/build-areas.ts";
 import { cautions } from "../../src/texts/es/library/cautions.ts";
@@ -79,14 +80,12 @@ describe("pages in Spanish", () => {
       const page = await open(path);
       const versions = await page
         .locator("link[rel=alternate]")
-        .evaluateAll((all) =>
-          all.map((link) => [link.getAttribute("hreflang"), new URL((link as HTMLLinkElement).href).pathname]),
-        );
+        .evaluateAll((all) => all.map((link) => [link.getAttribute("hreflang"), link.getAttribute("href")]));
       const pair = [path, other].sort((a, b) => b.length - a.length || 0);
       const spanish = pair.find((each) => each.startsWith("/es/"));
       expect(versions).toEqual([
-        ["en", `${base}${spanish?.slice(3)}`],
-        ["es", `${base}${spanish}`],
+        ["en", `${siteUnderTest.address}${base}${spanish?.slice(3)}`],
+        ["es", `${siteUnderTest.address}${base}${spanish}`],
       ]);
     }
     const page = await open("/marking/");
