@@ -26,9 +26,9 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   ...Object.fromEntries(trades.map((trade) => [trade, [...foundation, ...basics, "bending"]])),
   shop: [...foundation, ...trades, ...basics, "csv.ts"],
   sheet: [...foundation, "bending", "shop", "part", ...basics, "list-cells.ts"],
-  part: [...foundation, ...trades, ...basics, "shop", "address.ts", "json-inputs.ts", "worksheet.ts"],
+  part: [...foundation, ...trades, ...basics, "shop", "address.ts", "json-inputs.ts", "json-shape.ts", "worksheet.ts"],
   worksheets: [...foundation, ...trades, ...basics, "sheet", "worksheet.ts"],
-  assign: [...foundation, "bending", ...basics, "address.ts", "csv.ts", "list-cells.ts", "worksheet.ts"],
+  assign: [...foundation, "bending", ...basics, "address.ts", "csv.ts", "json-shape.ts", "list-cells.ts", "worksheet.ts"],
   "": ["quantity", "stock", "worksheets"],
 };
 
