@@ -130,6 +130,72 @@ describe("the calculators in Spanish have all of it", () => {
   });
 });
 
+/** Areas that are in English only so far: what is on their pages has no Spanish. A new area is put here, or gets its Spanish. */
+const englishOnly = [
+  "data-table",
+  "device",
+  "figures-cutting",
+  "figures-edges",
+  "figures-furnace",
+  "figures-joining",
+  "figures-marking",
+  "figures-punching",
+  "figures-rolling",
+  "figures-springback",
+  "glossary-drawings",
+  "links-page",
+  "reference",
+  "site",
+  // Its titles are in library/site.ts.
+  "site-map",
+  "tables",
+];
+
+/** Where two texts have another shape, or where several words are the same in both. */
+function differences(english: unknown, own: unknown, at = ""): string[] {
+  if (typeof english === "function" || typeof own === "function")
+    return typeof english === typeof own && (english as () => void).length >= (own as () => void).length
+      ? []
+      : [`${at}: not alike`];
+  if (typeof english === "string" && typeof own === "string")
+    return english === own && /\p{L}{2,} \p{L}{2,}/u.test(english) && english !== "Flat to Formed" ? [`${at}: is English`] : [];
+  if (typeof english !== "object" || typeof own !== "object" || english === null || own === null) return [`${at}: not alike`];
+  const keys = new Set([...Object.keys(english), ...Object.keys(own)]);
+  return [...keys].flatMap((key) => differences(Reflect.get(english, key), Reflect.get(own, key), `${at}.${key}`));
+}
+
+describe("the texts of the interface", () => {
+  const names = (folder: string) => filesIn(folder, /\.ts$/).map((path) => path.slice(folder.length + 1, -3));
+  const own = new Set(names("src/texts/es"));
+  const areas = names("src/texts/en").filter((name) => !name.startsWith("drawings/"));
+  const ready = areas.filter((name) => own.has(name));
+  const registered = new Map<object, object>([...inBrowser, ...atBuild]);
+
+  test("are in Spanish, but for those that are known to be in English only", () => {
+    expect(areas.filter((name) => !own.has(name)).sort()).toEqual(englishOnly);
+  });
+
+  test.each(ready.filter((name) => !["home", "machines"].includes(name)).map((name) => ({ name })))(
+    "$name has every text, and is found by its English",
+    async ({ name }) => {
+      const [english] = Object.values<object>(await import(`../../src/texts/en/${name}.ts`));
+      const [spanishOnes] = Object.values<object>(await import(`../../src/texts/es/${name}.ts`));
+      expect(differences(english, spanishOnes)).toEqual([]);
+      expect(english && registered.get(english)).toBe(spanishOnes);
+    },
+  );
+
+  test.each([
+    [{ a: "one" }, { a: "uno", b: "" }, 1],
+    [{ a: "one", b: "two" }, { a: "uno" }, 1],
+    [{ a: (one: string) => one }, { a: "uno" }, 1],
+    [{ a: ["the same words"] }, { a: ["the same words"] }, 1],
+    [{ a: ["mm", (one: string) => one] }, { a: ["mm", () => "uno"] }, 0],
+  ])("%o beside %o has %i faults", (english, spanishOnes, count) => {
+    expect(differences(english, spanishOnes)).toHaveLength(count);
+  });
+});
+
 describe("the Spanish of the library", () => {
   const written = new Set([
     ...filesIn("src/lib", /\.ts$/).flatMap(literalsOf),

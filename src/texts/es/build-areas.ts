@@ -1,6 +1,9 @@
+import { answers as englishAnswers } from "../en/answers.ts";
+import { assign as englishAssign } from "../en/assign.ts";
 import { display as englishDisplay } from "../en/display.ts";
 import { embed as englishEmbed } from "../en/embed.ts";
 import { figuresBending as englishFigures } from "../en/figures-bending.ts";
+import { keptAssignments as englishKeptAssignments } from "../en/kept-assignments.ts";
 import { lengths as englishLengths } from "../en/lengths.ts";
 import { missingPage as englishMissing } from "../en/missing-page.ts";
 import { offline as englishOffline } from "../en/offline.ts";
@@ -12,12 +15,16 @@ import { prose as englishProse } from "../en/prose.ts";
 import { safety as englishSafety } from "../en/safety.ts";
 import { sheet as englishSheet } from "../en/sheet.ts";
 import { shell as englishShell } from "../en/shell.ts";
+import { shop as englishShop } from "../en/shop.ts";
 import { signOff as englishSignOff } from "../en/sign-off.ts";
 import { task as englishTask } from "../en/task.ts";
 import { type Area, area } from "../translation.ts";
+import { answers } from "./answers.ts";
+import { assign } from "./assign.ts";
 import { display } from "./display.ts";
 import { embed } from "./embed.ts";
 import { figuresBending } from "./figures-bending.ts";
+import { keptAssignments } from "./kept-assignments.ts";
 import { lengths } from "./lengths.ts";
 import { missingPage } from "./missing-page.ts";
 import { offline } from "./offline.ts";
@@ -29,6 +36,7 @@ import { prose } from "./prose.ts";
 import { safety } from "./safety.ts";
 import { sheet } from "./sheet.ts";
 import { shell } from "./shell.ts";
+import { shop } from "./shop.ts";
 import { signOff } from "./sign-off.ts";
 import { task } from "./task.ts";
 
@@ -50,4 +58,8 @@ export const atBuild: readonly Area[] = [
   area(englishPlanEdit, planEdit),
   area(englishPlanSheet, planSheet),
   area(englishPlanTemplate, planTemplate),
+  area(englishAnswers, answers),
+  area(englishAssign, assign),
+  area(englishKeptAssignments, keptAssignments),
+  area(englishShop, shop),
 ];

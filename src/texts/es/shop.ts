@@ -1,0 +1,140 @@
+import type { shop as english } from "../en/shop.ts";
+
+export const shop: typeof english = {
+  description:
+    "Las máquinas, las herramientas, las existencias y los pliegues medidos con los que se compara cada respuesta, y lo que significan las placas en otros metales.",
+  lead: (name) =>
+    `${name}: las máquinas, las herramientas, las chapas y los pliegues medidos con los que se comparan las respuestas. El taller de esta copia del manual es inventado; van primero la placa de la propia máquina, su manual y las personas formadas en ella.`,
+  failed: "No se pudo cargar el formulario. Vuelva a cargar la página.",
+  forEverybody: "Cambiarlo para todos",
+  file: [
+    "Todo esto es un archivo de texto, ",
+    ", en el que cada línea dice para qué es. Un valor imposible se rechaza al construir el manual, con el archivo, la línea, lo que está escrito y lo que se admite. Un archivo guardado arriba tiene la misma forma: póngalo en lugar de ",
+    " y construya.",
+  ],
+
+  device: {
+    title: "En este dispositivo",
+    changedOf: (date) => `Las calculadoras y el plan de este dispositivo usan sus cambios del taller, del ${date}.`,
+    unchanged:
+      "Pruebe otras máquinas, o su propio taller, sin tocar el archivo: los cambios quedan en este navegador y los usan todas las calculadoras y el plan de este dispositivo.",
+    fileChanged:
+      "El archivo del propio taller ha cambiado desde que empezó. Lo que ve es su copia; quite sus cambios para tener el archivo nuevo.",
+    off: "Este navegador no guarda nada de estas páginas: los cambios valen solo hasta dejar la página. Guárdelos como archivo.",
+    newer: (what) =>
+      `${what} de este dispositivo vienen de una versión más nueva de estas páginas. Se dejan como están; vuelva a cargar la página.`,
+    changes: "Los cambios del taller",
+    measuredBends: "Los pliegues medidos",
+    unreadable: (name) =>
+      `No se pudo leer algo guardado en este dispositivo. No se ha borrado: el navegador lo guarda con el nombre «${name}».`,
+    saveUnreadable: "Guardarlo como archivo",
+    deleteUnreadable: "Borrarlo",
+    unsaved:
+      "Este navegador no pudo guardar el último cambio: su almacenamiento está apagado o lleno. Vale hasta dejar la página. Guárdelo como archivo.",
+    toMend: (count) => (count === 1 ? "Un valor necesita otra entrada." : `${count} valores necesitan otra entrada.`),
+    lastCount: "Hasta entonces cuentan los últimos valores que se podían usar.",
+    change: "Cambiar el taller en este dispositivo",
+    changeMore: "Cambiar más",
+    open: "Abrir un archivo de taller",
+    save: "Guardar como shop.yaml",
+    takeOff: "Volver al archivo del propio taller",
+    bringBack: (date) => `Recuperar los cambios del ${date}`,
+    takenOff: "Todo se compara otra vez con el archivo del propio taller. Sus cambios quedan apartados.",
+    broughtBack: (date) => `Los cambios del ${date} están otra vez en uso.`,
+    refused: (file) => `${file} no se puede usar, y aquí no ha cambiado nada.`,
+    inUse: (file) => `${file} está en uso en este dispositivo.`,
+    filled: "Lo que no trae se tomó del archivo del propio taller:",
+    savedLastUsable: "Se guardó el último estado que se puede usar: los valores marcados abajo no están en el archivo.",
+    tooLong: (characters, most) => `El archivo tiene ${characters} caracteres; se admiten hasta ${most}.`,
+    fault: (line, place, message) => `Línea ${line}${place === "" ? "" : `, ${place}`}: ${message}`,
+    moreFaults: (unsaid) => `Y ${unsaid} más.`,
+    savedOn: (date) => `Este taller, guardado el ${date} desde el formulario del propio manual.`,
+    notFilledIn: (names) => `Sin rellenar todavía: ${names.join(", ")}`,
+    needsEntry: "necesita otra entrada",
+    bends: "Pliegues medidos en este dispositivo",
+    bendsFirst: "Van antes que los del archivo.",
+    bendFault: "Una línea con un fallo se guarda, pero no se usa hasta corregirla.",
+    bendsFrom: "Las piezas de prueba ponen aquí los suyos.",
+    bendList: "Pliegues",
+    saveBends: "Guardar los pliegues como CSV",
+    bringBackBend: (date) => `Recuperar el pliegue del ${date}`,
+  },
+
+  changedHere: "cambiado aquí",
+  fileSays: (what) => `; el archivo dice ${what}`,
+  changedOnDevice: "(cambiado en este dispositivo)",
+  onDevice: "en este dispositivo",
+  nothing: "nada",
+  none: "No hay ninguno.",
+  round: (size) => `${size} redondo`,
+  square: (size) => `${size} cuadrado`,
+
+  machines: "Máquinas",
+  calculators: {
+    brake: "Carga de la plegadora",
+    shear: "Carga de la cizalla",
+    cornerCutter: "Esquina de una caja",
+    bandSaw: "Cinta para la sierra",
+    punch: "Carga de la punzonadora",
+    rolls: "Ajuste de la cilindradora",
+    welder: "Ajuste de la punteadora",
+  },
+  ratedFor: "Capacidad",
+  rating: (thickness, metal) => `${thickness} de ${metal}`,
+  ratingOver: (thickness, metal, length) => `${thickness} de ${metal} en ${length}`,
+  fingers: "Segmentos",
+  bands: "Cintas",
+  band: (teeth, width) => `${teeth} dientes por pulgada, ${width} de ancho`,
+  punches: { caption: "Punzones y sus matrices", heads: ["Punzón", "Su matriz", "Otras matrices en las que entra"] },
+  furnaces: {
+    caption: "Hornos para recocer",
+    heads: ["Horno", "Temperatura máxima", "Se desvía de lo ajustado", "Por dentro, ancho × alto × fondo"],
+  },
+
+  stock: { title: "Existencias", caption: "Chapas", heads: ["Metal", "Espesor", "Ancho", "Largo"] },
+
+  bends: {
+    title: "Pliegues medidos",
+    about:
+      "Lo que dijeron las piezas de prueba en esta plegadora. Un desarrollo calculado con el método «medido en este taller», y el plan, toman el que mejor corresponde: el mismo metal, el espesor y el radio a un 5 %, y el mismo ángulo a 1°. Cómo medir uno:",
+    practicePieces: "piezas de prueba",
+    none: "Todavía ninguno.",
+    caption: "Pliegues medidos aquí",
+    heads: ["Metal", "Espesor", "Radio interior", "Ángulo", "Deducción de plegado", "Piezas", "Fecha", "Lote, plegadora"],
+  },
+
+  otherMetals: {
+    title: "Lo que significan las placas en otros metales",
+    about:
+      "Una placa nombra un metal. En otro, la máquina admite la chapa que la carga tanto como el trabajo de su placa. La placa y el manual valen más que cualquier número de aquí; un pisador, un bastidor o una carrera pueden ser el límite donde no lo son la fuerza ni el momento.",
+    asIn: "Como en",
+    and: "y",
+    brakeAndRolls: "Plegadora y cilindradora:",
+    byMoment: "por el momento de plegado, que va con el límite elástico Y y el cuadrado del espesor:",
+    loadOnBrake: "la carga de la plegadora",
+    settingOfRolls: "el ajuste de la cilindradora",
+    shear: "Cizalla:",
+    byForce: "por la fuerza, que con una cuchilla inclinada va con la resistencia a la cizalladura τ y el cuadrado del espesor:",
+    parallel: ", con cuchillas paralelas con el propio espesor",
+    loadOnShear: "la carga de la cizalla",
+    cornerCutter: "Escantonadora:",
+    byLower: "no se conoce la inclinación de sus cuchillas, así que la menor de las dos reglas de una cizalla.",
+    cornerOfBox: "la esquina de una caja",
+    welder: "Punteadora:",
+    notCarried: "su placa es para acero suave, y nada lo traslada a otros metales. Vea",
+    weldPair: "si dos metales se sueldan",
+    caption: "Espesor máximo en toda la longitud de cada máquina",
+    metal: "Metal",
+    onPlate: (machines) => `(en la placa de: ${machines.map((each) => each.toLowerCase()).join(", ")})`,
+    over: (thickness) => `más de ${thickness}`,
+    moreThanPlate:
+      "* Más que el espesor de la placa. La fuerza o el momento lo permitirían; quizá no los huelgos, el pisador y la carrera. Solo el manual puede decirlo.",
+    punch: "Punzonadora:",
+    byPunch: (name, force) =>
+      `por la fuerza de ${name}, ${force}: borde × espesor × resistencia a la cizalladura. A los punzones pequeños los limita la tensión en el propio punzón, con la marca †.`,
+    loadOnPunch: "la carga de la punzonadora",
+    whichDie: "Qué matriz va con el espesor es otra pregunta: vea",
+    dieForPunch: "la matriz para un punzón",
+    punchCaption: "La chapa más gruesa para cada punzón",
+  },
+};
