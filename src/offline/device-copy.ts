@@ -3,7 +3,7 @@ import { copyChoice } from "./register.ts";
 /** The copy of the site that this device keeps, as a page sees it. Browser only. */
 
 export type DeviceCopy =
-  | { readonly state: "unsupported" | "refused" | "none" | "partial" | "silent" }
+  | { readonly state: "unsupported" | "refused" | "none" | "fetching" | "partial" | "silent" }
   | {
       readonly state: "complete";
       readonly version: string;
@@ -49,6 +49,7 @@ export async function findCopy(): Promise<DeviceCopy> {
   if (!("serviceWorker" in navigator) || !("caches" in globalThis)) return { state: "unsupported" };
   try {
     const found = await registration();
+    if (found && !found.active && (found.installing || found.waiting)) return { state: "fetching" };
     if (!found?.active) return { state: isRefused() ? "refused" : (await copies()).length > 0 ? "partial" : "none" };
     const version = await ask(found.active, "version");
     if (version === undefined) return { state: "silent" };

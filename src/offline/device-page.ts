@@ -47,9 +47,12 @@ function startClearing(word: string): void {
 
 async function showCopy(): Promise<void> {
   const copy = await findCopy();
-  const lines = [...said(copy), ...(await room().catch(() => []))];
+  const lines = [...said(copy), ...(copy.state === "fetching" ? [] : await room().catch(() => []))];
   if (isClearing) return;
-  part("copy").replaceChildren(...lines.map(line));
+  const shown = lines.join("\n");
+  // A text that stands there already is not said again by a screen reader.
+  if (shown !== part("copy").dataset.shown) part("copy").replaceChildren(...lines.map(line));
+  part("copy").dataset.shown = shown;
   part("copy").dataset.state = copy.state;
   part("look").hidden = copy.state !== "complete";
   part("again").hidden = copy.state === "unsupported" || copy.state === "refused";
@@ -141,10 +144,16 @@ function showKept(): void {
   part("unreadable-list").replaceChildren(...bad.map(([key, text]) => unreadableLine(key, text)));
 }
 
-/** Shows how the fetching goes on while the page is open. */
+/** How often the page looks how far the copy is [ms]. */
+const lookAgain = 1000;
+
+/** Shows how the fetching goes on while the page is open, until the copy is complete. */
 function follow(): void {
   if (!("serviceWorker" in navigator) || isRefused()) return;
-  navigator.serviceWorker.ready.then(showCopy).catch(() => {});
+  const timer = setInterval(async () => {
+    await showCopy();
+    if (part("copy").dataset.state === "complete") clearInterval(timer);
+  }, lookAgain);
 }
 
 showKept();

@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import type { Locator } from "playwright-core";
 import { inject } from "vitest";
 import { writeOfflineWorker } from "../../scripts/build/offline.ts";
 import { settingsFolder } from "../../scripts/build/server-settings.ts";
@@ -137,7 +138,14 @@ test("the kill switch deletes the copy, takes the worker out, and leaves what wa
   }
 });
 
-test("one reader can clear a copy that has gone wrong, keep none, and keep one again", async ({ open }) => {
+/** The page says "fetching" for as long as it takes, some 7 MB on a busy machine. */
+async function whenComplete(copy: Locator): Promise<void> {
+  const state = () => copy.getAttribute("data-state").catch(() => "");
+  await expect.poll(state, { timeout: 20_000 }).toMatch(/fetching|complete/);
+  await expect.poll(state, { timeout: 120_000 }).toBe("complete");
+}
+
+test("one reader can clear a copy that has gone wrong, keep none, and keep one again", { timeout: 300_000 }, async ({ open }) => {
   const page = await open("/device/", { serviceWorker: true });
   await whenKept(page);
   const copy = page.locator('[data-device="copy"]');
@@ -155,7 +163,7 @@ test("one reader can clear a copy that has gone wrong, keep none, and keep one a
   expect(await page.locator("h1").textContent()).toBe("Wrong");
   await page.goto(address("/device/"));
   await page.getByRole("button", { name: "Delete the copy and fetch it again" }).click();
-  await expect.poll(() => copy.getAttribute("data-state").catch(() => ""), { timeout: 30_000 }).toBe("complete");
+  await whenComplete(copy);
   await page.goto(address("/bending/"));
   expect(await page.locator("h1").textContent()).not.toBe("Wrong");
   expect(await page.evaluate(() => localStorage.getItem("flat-to-formed.plans"))).toBe("[1]");
@@ -167,7 +175,7 @@ test("one reader can clear a copy that has gone wrong, keep none, and keep one a
   expect(await copies(page)).toEqual([]);
   await page.goto(address("/device/"));
   await page.getByRole("button", { name: "Keep a copy" }).click();
-  await expect.poll(() => copy.getAttribute("data-state").catch(() => ""), { timeout: 30_000 }).toBe("complete");
+  await whenComplete(copy);
 });
 
 test("with the server stopped, pages open from the copy, and it is not thrown away unless the reader wants it", async ({

@@ -8,6 +8,7 @@ export const device = {
   unsupported: "This browser keeps no copies of sites, or not in this kind of window. The handbook works with a network only.",
   refused: "No copy is kept on this device, because you chose so here.",
   none: "There is no copy yet. It is fetched after a page has been opened with a network.",
+  fetching: "The copy is being fetched. You can go on reading meanwhile.",
   partial:
     "A copy was begun and is not complete. It is gone on with when a page is opened. When that does not help, there may be no room on this device: delete something else, then fetch it again.",
   complete: (files: number, size: string, when: string) => `Complete: ${files} files, ${size}, fetched ${when}.`,
