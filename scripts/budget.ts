@@ -115,7 +115,6 @@ function markFaults(all: readonly Marks[]): string[] {
 }
 
 async function run(): Promise<boolean> {
-  if (values.write && positionals.length > 0) throw new Error("--write keeps the figures of a whole run: leave the paths out");
   if (!existsSync(join(folder, "index.html"))) throw new Error(`There is no built site in ${folder}: run npm run build first`);
   const server = await serve({ folder, base, port: 0, headersOnce: true });
   const browser = await launchBrowser();
@@ -135,7 +134,7 @@ async function run(): Promise<boolean> {
     if (wasBusy) console.log("The machine may have been busy with something else: times are too long then.");
     const faults = [...pages.flatMap(({ path, faults: own }) => own.map((fault) => `${path}: ${fault}`)), ...searchFaults];
     if (faults.length > 0) console.log(`\n${faults.join("\n")}`);
-    if (values.write) await writeFigures("DEVELOPERS.md", { pages, firstSearchMs, wasBusy });
+    if (values.write) await writeFigures("DEVELOPERS.md", { pages, firstSearchMs, wasBusy, isWhole: positionals.length === 0 });
     return faults.length === 0;
   } finally {
     await browser.close();

@@ -11,6 +11,8 @@ interface Run {
   readonly pages: readonly Measured[];
   readonly firstSearchMs: number;
   readonly wasBusy: boolean;
+  /** Every kind of page was measured. */
+  readonly isWhole: boolean;
 }
 
 interface Figure {
@@ -79,14 +81,14 @@ function markLine(form: Form, own: readonly Measured[]): string[] {
   return [line([`Lighthouse, ${form}`, String(limits.lighthouse), "", "", ...cells])];
 }
 
-function text({ pages, firstSearchMs, wasBusy }: Run): string {
+function text({ pages, firstSearchMs, wasBusy, isWhole }: Run): string {
   const own = budget.lighthousePages.flatMap((path) => pages.find((page) => page.path === path) ?? []);
   const head = ["", "limit", "worst", "over", ...own.map(({ path }) => `\`${path}\``)];
   const busy = wasBusy
     ? " The machine was busy with other programs meanwhile: paint, blocking time and search are worse than the pages."
     : "";
   return [
-    `Measured on ${new Date().toISOString().slice(0, 10)} on the heaviest page of each kind: cold, a phone on ${network.name}, processor slowed ${cpuSlowdown} times. What is over its limit is bold.${busy}`,
+    `Measured on ${new Date().toISOString().slice(0, 10)} on ${isWhole ? "the heaviest page of each kind" : "some pages only"}: cold, a phone on ${network.name}, processor slowed ${cpuSlowdown} times. What is over its limit is bold.${busy}`,
     "",
     line(head),
     line(head.map(() => "---")),

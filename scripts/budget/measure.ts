@@ -104,7 +104,14 @@ export async function measureLoad(browser: Browser, origin: string, address: str
     await page.goto(address, { waitUntil: "networkidle" });
     // Scripts that start when the page is idle still have to run.
     await page.waitForTimeout(1000);
-    const noted = await page.evaluate(() => (globalThis as unknown as { budgetTiming: Noted }).budgetTiming);
+    const look = () => page.evaluate(() => (globalThis as unknown as { budgetTiming: Noted }).budgetTiming);
+    let noted = await look();
+    // The network may pause before anything was painted; a page without a paint has not been measured.
+    for (let tried = 0; noted.largestPaintMs === 0; tried++) {
+      if (tried === 20) throw new Error(`${address} was not painted`);
+      await page.waitForTimeout(500);
+      noted = await look();
+    }
     const { longTasks, ...timing } = noted;
     const share = await shareOfProcessor(session);
     // The part of a task beyond 50 ms is what keeps a tap waiting.
