@@ -1,13 +1,17 @@
 import type { Language, LanguageCode } from "./language.ts";
 
-/** What a page needs of its language: the words of the handbook's pages and calculators, or of the shop's screen. */
-type Part = "pages" | "screen";
+/** What a page needs of its language: the words of the handbook's pages and calculators, or of the shop's screen without and with them. */
+type Part = "pages" | "screen" | "screenCalculators";
 
 type Fetched = Readonly<Record<Part, () => Promise<{ default: Language }>>>;
 
 /** English comes with what needs it; every other language is fetched on its own pages only, and no more of it than they say. */
 const foreign: Readonly<Record<Exclude<LanguageCode, "en">, Fetched>> = {
-  es: { pages: () => import("./es/in-browser.ts"), screen: () => import("./es/on-screen.ts") },
+  es: {
+    pages: () => import("./es/in-browser.ts"),
+    screen: () => import("./es/on-screen.ts"),
+    screenCalculators: () => import("./es/screen-calculators.ts"),
+  },
 };
 /** By the code that a page has. */
 const fetched: Readonly<Partial<Record<string, Fetched>>> = foreign;

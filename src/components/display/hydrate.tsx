@@ -49,7 +49,14 @@ function page() {
       settings={settings}
       facts={facts}
       refused={read.refused}
-      loadCalculate={async () => (await import("./Calculate.tsx")).Calculate}
+      loadCalculate={async () => {
+        const [{ Calculate }, whole] = await Promise.all([import("./Calculate.tsx"), foreignLanguage("screenCalculators")]);
+        if (whole) {
+          language = whole;
+          show();
+        }
+        return Calculate;
+      }}
       keep={(next) => {
         settings = next;
         keep(next);
