@@ -132,6 +132,8 @@ test("the kill switch deletes the copy, takes the worker out, and leaves what wa
     expect(await page.evaluate(() => navigator.serviceWorker.controller)).toBeNull();
     expect(await page.evaluate(() => localStorage.getItem("flat-to-formed.units"))).toBe("inch");
     await expect.poll(() => copies(page)).toEqual([]);
+    // Without a worker the page may still be asking the server, which is about to be stopped, for its icon.
+    await page.close();
   } finally {
     delete process.env.OFFLINE;
     await site.close();
