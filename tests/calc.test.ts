@@ -94,6 +94,9 @@ describe("the command itself", () => {
     const bad = spawn("smallest-radius", "thickness=thin");
     expect(bad.status).toBe(2);
     expect(bad.stdout).toBe("");
-    expect(JSON.parse(bad.stderr)).toMatchObject({ error: { field: "thickness", value: "thin" } });
+    // An npm that is older than its Node warns of itself there, on lines before.
+    expect(JSON.parse(bad.stderr.trimEnd().split("\n").at(-1) ?? "")).toMatchObject({
+      error: { field: "thickness", value: "thin" },
+    });
   });
 });

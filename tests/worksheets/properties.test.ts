@@ -4,7 +4,9 @@ import { loadCatalogue } from "../../src/catalogue/load.ts";
 import { addressParts, rawFromAddress } from "../../src/lib/address.ts";
 import { letterTex, numberTex, symbolKeys } from "../../src/lib/formula.ts";
 import { lengthViews } from "../../src/lib/quantity/format.ts";
+import { parseQuantity } from "../../src/lib/quantity/parse.ts";
 import { phraseText } from "../../src/lib/quantity/phrase.ts";
+import type { Quantity } from "../../src/lib/quantity/units.ts";
 import { type Answer, runWorksheet, type Worksheet } from "../../src/lib/worksheet.ts";
 import { anyRaw, everyQuantity, everySheet, goodRaw, junk, outside } from "./arbitrary.ts";
 
@@ -123,6 +125,14 @@ describe("every calculator", () => {
   });
 });
 
+function isValue(text: string, quantity: Quantity): boolean {
+  try {
+    return Number.isFinite(parseQuantity(text, quantity).value);
+  } catch {
+    return false;
+  }
+}
+
 describe("every quantity of every calculator", () => {
   test.each(everyQuantity)("$name refuses what is out of range with field, value and range", ({ sheet, key, input }) => {
     for (const text of Object.values(outside(input))) {
@@ -140,9 +150,9 @@ describe("every quantity of every calculator", () => {
         const problem = runWorksheet(sheet, { [key]: text }, catalogue).problems.find(({ field }) => field === key);
         if (!problem) return;
         expect(problem.value).toBe(text);
-        // What is a value after all may clash with another input; then the sentence may shorten the label.
-        expect(problem.message).toContain(input.label.split(" ").slice(0, 2).join(" "));
         expect(problem.message).toMatch(/must be|Allowed is/);
+        // What is a value after all, as “1,5”, may clash with another input; then the sentence has words of its own.
+        if (!isValue(text, input.quantity)) expect(problem.message).toContain(input.label.split(" ").slice(0, 2).join(" "));
       }),
       { numRuns: 15 },
     );
