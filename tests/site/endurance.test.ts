@@ -30,7 +30,8 @@ async function visit({ seed, count }: { seed: number; count: number }): Promise<
   document.body.dispatchEvent(new KeyboardEvent("keydown", { key: "Shift", bubbles: true, cancelable: true }));
   await rendered();
   for (let touch = 0; touch < count; touch += 1) {
-    const controls = [...document.querySelectorAll<HTMLElement>(".screen :is(button, input, select)")].filter(
+    // The one that changes the language opens another page, and with it another day.
+    const controls = [...document.querySelectorAll<HTMLElement>(".screen :is(button:not(.language), input, select)")].filter(
       (each) => each.offsetParent !== null && !each.matches(":disabled"),
     );
     const control = controls[next(controls.length)];

@@ -46,7 +46,8 @@ test("no page loads anything from another host", () => {
   const foreign = pages.flatMap((page) =>
     page.elements
       .filter(({ tagName }) => loading.has(tagName))
-      .filter((element) => attribute(element, "rel") !== "canonical")
+      // These two name a page, and a browser loads neither.
+      .filter((element) => !/^(?:canonical|alternate)$/.test(attribute(element, "rel") ?? ""))
       .flatMap(addresses)
       .filter((address) => /^(?:[a-z]+:)?\/\//i.test(address))
       .map((address) => `${page.path}: ${address}`),
