@@ -6,7 +6,7 @@ import { readers } from "../fuzz/readers.ts";
 import { expect, type Open, test } from "./harness.ts";
 
 /** Damaged addresses and damaged stored data in a real browser; `HOSTILE_CASES=5000 npm run test:site -- hostile` for more of them. */
-const cases = Number(process.env.HOSTILE_CASES ?? 12);
+const cases = Number(process.env.HOSTILE_CASES ?? 6);
 
 /** The makers of damaged texts, which the readers are tried with by themselves too. */
 function maker(name: string): (random: Random) => string | Promise<string> {
