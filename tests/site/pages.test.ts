@@ -3,4 +3,7 @@ import { checkPages } from "./every-page.ts";
 
 const pages = await builtPages();
 
-checkPages(pages.map(({ path }) => path).filter((path) => !/^\/(?:\w\w\/)?embed\//.test(path)));
+/** What has a test file of its own. */
+const elsewhere = /^\/(?:checked|(?:\w\w\/)?embed)\//;
+
+checkPages(pages.map(({ path }) => path).filter((path) => !elsewhere.test(path)));
