@@ -102,7 +102,7 @@ async function marksOf(address: string, path: string): Promise<Marks[]> {
   if (!values.lighthouse && (positionals.length > 0 || !budget.lighthousePages.includes(path))) return [];
   const { measureMarks } = await import("./budget/lighthouse.ts");
   // Its mark for speed is one of times: beside other programs it says nothing.
-  const marks = isBusyMachine ? await measureMarks(address, false) : await quietly(() => measureMarks(address, true));
+  const marks = await quietly(() => measureMarks(address, !isBusyMachine));
   for (const { form, marks: own } of marks) console.log(`Lighthouse, ${form}, ${path}: ${Object.values(own).join(" / ")}`);
   return marks;
 }

@@ -10,9 +10,10 @@ import { CopyButton } from "../calculator/CopyButton.tsx";
 import { commandLine } from "../calculator/command-line.ts";
 import { CodePicture } from "../scan-code/CodePicture.tsx";
 import { useCode } from "../scan-code/use-code.ts";
-import { askedUnits } from "./asked-units.ts";
+import { askedUnits, unitsKey, unitsPart } from "./asked-units.ts";
 import { frameHtml, heightScript } from "./frame-html.ts";
 import styles from "./link-panel.css?url";
+import { wholeAddress } from "./page-link.ts";
 
 export interface LinkPanelProps {
   /** Names the form in addresses of this page. */
@@ -47,8 +48,6 @@ interface Made {
   readonly frame: string;
 }
 
-const unitsKey = "units";
-
 async function ownQuery(owner: string, inputs: Inputs, raw: Raw, fixed: Fixed, packs: boolean): Promise<string> {
   const query = formQuery(owner, inputs, raw, fixed);
   if (!packs) return query;
@@ -60,16 +59,11 @@ async function ownQuery(owner: string, inputs: Inputs, raw: Raw, fixed: Fixed, p
 async function make(props: LinkPanelProps, fixed: Fixed, units: LengthView | ""): Promise<Made> {
   const { owner, inputs, raw, embed, packs = false, hash, title } = props;
   const others = addressParameters().filter(([name]) => !name.startsWith(`${owner}.`) && name !== unitsKey);
-  const unitsPart = units === "" ? "" : `${unitsKey}=${units}`;
-  const whole = (page: string, parts: readonly string[]) => {
-    const query = parts.filter((part) => part !== "").join("&");
-    return `${location.origin}${page}${query === "" ? "" : `?${query}`}`;
-  };
   const own = await ownQuery(owner, inputs, raw, fixed, packs);
   const alone = await ownQuery(embed.owner, embed.inputs, raw, fixed, packs);
   return {
-    link: whole(location.pathname, [queryText(others), own, unitsPart]) + hash,
-    frame: frameHtml(whole(embed.path, [alone, unitsPart]), title, embed.height),
+    link: wholeAddress(location.pathname, [queryText(others), own, unitsPart(units)]) + hash,
+    frame: frameHtml(wholeAddress(embed.path, [alone, unitsPart(units)]), title, embed.height),
   };
 }
 

@@ -6,7 +6,10 @@ export function askedUnits(): LengthView | undefined {
   return unitsAsked !== undefined && unitsAsked === (units ?? "mm") ? (unitsAsked as LengthView) : undefined;
 }
 
-/** The units as the end of a query that has something before it. */
-export function unitsEnd(units: LengthView | undefined): string {
-  return units === undefined ? "" : `&units=${units}`;
+/** Name of the units in the address of any page. */
+export const unitsKey = "units";
+
+/** The units as a part of a query; empty where none are asked for. */
+export function unitsPart(units: LengthView | "" | undefined): string {
+  return units ? `${unitsKey}=${units}` : "";
 }

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { useTexts } from "../../texts/context.ts";
 import { planSheet } from "../../texts/en/plan-sheet.ts";
-import { askedUnits, unitsEnd } from "../links/asked-units.ts";
+import { pageLink } from "../links/page-link.ts";
 import { CodePicture } from "../scan-code/CodePicture.tsx";
 import { useCode } from "../scan-code/use-code.ts";
 import { owner } from "./last-plan.ts";
@@ -22,11 +22,9 @@ export function PlanCode({ query }: { readonly query: string }) {
   useEffect(() => {
     let wanted = true;
     const timer = setTimeout(async () => {
-      const { sharedQuery } = await import("../packed.ts");
       // A code on paper leads to the whole page, not to the frame it was printed from.
-      const page = location.pathname.replace(/\/embed\/plan\/$/, "/plan/");
-      const text = `${location.origin}${page}?${await sharedQuery(owner, query)}${unitsEnd(askedUnits())}`;
-      if (wanted) setAddress(text);
+      const link = await pageLink(owner, query, location.pathname.replace(/\/embed\/plan\/$/, "/plan/"));
+      if (wanted) setAddress(link);
     }, pause);
     return () => {
       wanted = false;

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useState } from "preact/hooks";
-import { formQuery, ownedParts, queryText, rawFromAddress } from "../../lib/address.ts";
+import { formQuery, rawFromAddress } from "../../lib/address.ts";
 import type { Catalogue } from "../../lib/catalogue.ts";
 import { InputError } from "../../lib/input-error.ts";
 import type { Input, Raw } from "../../lib/inputs.ts";
@@ -94,7 +94,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", embedded = fal
     },
     [catalogue],
   );
-  const { raw, view, form, good, problems, stale, parts, fixed, refused, change, leaveOutUnknown, replaceBy } = useForm({
+  const { raw, view, form, good, problems, stale, fixed, refused, change, leaveOutUnknown, replaceBy } = useForm({
     instance: owner,
     inputs: partInputs,
     first: embedded ? firstInFrame : first,
@@ -105,7 +105,7 @@ export function PlanEditor({ catalogue, words, path, damage = "", embedded = fal
   const [shelved, setShelved] = useState<Raw>();
   const [fileProblem, setFileProblem] = useState(damage);
   const query = queryOf(raw);
-  const shared = queryText(ownedParts(owner, parts));
+  const shared = formQuery(owner, partInputs, raw, fixed);
   const isExample = query === queryOf(example);
 
   useEffect(() => {

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useMemo, useState } from "preact/hooks";
-import { addressParts, ownedParts, queryText, rawFromAddress } from "../../lib/address.ts";
+import { formQuery, rawFromAddress } from "../../lib/address.ts";
 import type { Catalogue, StockSheet } from "../../lib/catalogue.ts";
 import type { Input, ListInput, Raw, RawRow } from "../../lib/inputs.ts";
 import type { Placed } from "../../lib/sheet/cut-order.ts";
@@ -30,7 +30,7 @@ type Key = keyof typeof sheetInputs;
 
 const text = (value: number) => `${value}mm`;
 
-const parameters = (raw: Raw) => ownedParts(owner, addressParts(sheetInputs, raw));
+const queryOf = (raw: Raw) => formQuery(owner, sheetInputs, raw);
 
 const first = (held: Raw): Raw => (Object.keys(held).length === 0 ? example : held);
 
@@ -67,7 +67,7 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
     },
     [catalogue],
   );
-  const { raw, view, form, good, problems, stale, parts, fixed, refused, change, leaveOutUnknown, replaceBy } = useForm({
+  const { raw, view, form, good, problems, stale, fixed, refused, change, leaveOutUnknown, replaceBy } = useForm({
     instance: owner,
     inputs: sheetInputs,
     first,
@@ -81,12 +81,12 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
   const planning = useCutPlan(stale ? undefined : good, known);
   const shelf = useOffcuts();
   const [shelved, setShelved] = useState<Raw>();
-  const query = queryText(parameters(raw));
-  const isExample = query === queryText(parameters(example));
+  const query = queryOf(raw);
+  const isExample = query === queryOf(example);
 
   useEffect(() => {
     const last = lastList();
-    if (last && queryText(parameters(last)) !== query) setShelved(last);
+    if (last && queryOf(last) !== query) setShelved(last);
   }, []);
   useEffect(() => {
     if (!isExample && shelved === undefined) keepLastList(query);
@@ -217,7 +217,7 @@ export function SheetEditor({ catalogue, words, damage = "", examplePlan }: Prop
           <button type="button" class="first" onClick={() => print()}>
             {texts.print}
           </button>
-          <CopyButton text={() => pageLink(owner, queryText(ownedParts(owner, parts)))}>{texts.copyLink}</CopyButton>
+          <CopyButton text={() => pageLink(owner, formQuery(owner, sheetInputs, raw, fixed))}>{texts.copyLink}</CopyButton>
         </div>
         <p class="message" role="alert">
           {damage}
